@@ -1,0 +1,31 @@
+package roundwright.course;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One session of a course as the teacher wrote it.
+ *
+ * @param number from 1
+ * @param name its title
+ * @param rounds the stretches of the pattern worked in class
+ * @param introduces ids of techniques the teacher says are new
+ * @param minutes length of the session, where it differs from the course's
+ * @param words what to bring, recap, homework, caution, note: the lesson's own words by key, in the file's order
+ */
+public record Lesson(
+        int number,
+        String name,
+        List<RoundRange> rounds,
+        List<String> introduces,
+        Optional<Integer> minutes,
+        List<Entry> words) {
+    public Lesson {
+        rounds = List.copyOf(rounds);
+        introduces = List.copyOf(introduces);
+        words = List.copyOf(words);
+    }
+
+    /** A {@code - key: value} of the lesson that is for people: bring, recap, homework, caution, note. */
+    public record Entry(String key, String value) {}
+}

@@ -1,0 +1,2 @@
+/** The window: the strip, the pages, and what they share. The only room that knows Swing. */
+package roundwright.desktop;

@@ -1,0 +1,4 @@
+package roundwright.group;
+
+/** Names a group in the file. */
+public record GroupId(long value) {}

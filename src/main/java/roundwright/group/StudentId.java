@@ -1,0 +1,4 @@
+package roundwright.group;
+
+/** Names a student in the file. */
+public record StudentId(long value) {}
