@@ -1,0 +1,12 @@
+package roundwright.desktop;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What the desktop was started with.
+ *
+ * @param file the file to open, where one was named
+ * @param home the one folder under which settings, data and backups are kept, where one was named
+ */
+public record DesktopArguments(Optional<Path> file, Optional<Path> home) {}
