@@ -46,6 +46,16 @@ public record Plan(
         throw new IndexOutOfBoundsException("no item " + item + " of " + items.size());
     }
 
+    /** What a lesson does in class. */
+    public List<PlanItem> inClass(PlannedLesson lesson) {
+        return items.subList(lesson.stretch().from(), lesson.stretch().to() + 1);
+    }
+
+    /** What a lesson gives as homework; empty for none. */
+    public List<PlanItem> atHome(PlannedLesson lesson) {
+        return items.subList(lesson.stretch().to() + 1, lesson.stretch().last() + 1);
+    }
+
     static Plan of(PlanRequest request, List<Stretch> sessions) {
         List<Slot> slots = sessions.stream()
                 .map(stretch ->
