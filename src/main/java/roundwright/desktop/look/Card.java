@@ -1,0 +1,52 @@
+package roundwright.desktop.look;
+
+import java.awt.BorderLayout;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.LayoutManager;
+import java.awt.geom.RoundRectangle2D;
+import javax.swing.JPanel;
+
+/** A sheet of paper on the table: surface, rounded corners, one hairline. */
+public class Card extends JPanel {
+    private final Tone fill;
+    private final boolean hairline;
+
+    public Card(LayoutManager layout) {
+        this(layout, Tone.SURFACE, true);
+    }
+
+    public Card() {
+        this(new BorderLayout());
+    }
+
+    private Card(LayoutManager layout, Tone fill, boolean hairline) {
+        super(layout);
+        this.fill = fill;
+        this.hairline = hairline;
+        setOpaque(false);
+        setBorder(Space.pad(2, 2.5, 2, 2.5));
+    }
+
+    /** The washed ground behind a line of the pattern. */
+    public static Card wash() {
+        Card card = new Card(new BorderLayout(), Tone.WASH, false);
+        card.setBorder(Space.pad(1.5, 1.75, 1.5, 1.75));
+        return card;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D smooth = Space.smooth(graphics);
+        double arc = hairline ? Space.arc() : Space.smallArc();
+        RoundRectangle2D edge =
+                new RoundRectangle2D.Double(0.5, 0.5, getWidth() - 1.0, getHeight() - 1.0, arc * 2, arc * 2);
+        smooth.setColor(fill.color());
+        smooth.fill(edge);
+        if (hairline) {
+            smooth.setColor(Tone.LINE.color());
+            smooth.draw(edge);
+        }
+        smooth.dispose();
+    }
+}

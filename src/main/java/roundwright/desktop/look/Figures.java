@@ -1,0 +1,46 @@
+package roundwright.desktop.look;
+
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+
+/** Paints numbers with every digit as wide as the widest, so that figures below each other line up. */
+public final class Figures {
+    private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
+
+    private Figures() {}
+
+    /** Width in pixels of the text in a font, its digits all alike. */
+    public static double width(String text, Font font) {
+        double digit = digit(font);
+        return text.chars()
+                .mapToDouble(character -> Character.isDigit(character) ? digit : advance((char) character, font))
+                .sum();
+    }
+
+    /** Paints the text with its left end at x. */
+    public static void paint(Graphics2D graphics, String text, Font font, double x, double baseline) {
+        graphics.setFont(font);
+        double digit = digit(font);
+        double at = x;
+        for (char character : text.toCharArray()) {
+            double own = advance(character, font);
+            double given = Character.isDigit(character) ? digit : own;
+            graphics.drawString(String.valueOf(character), (float) (at + (given - own) / 2), (float) baseline);
+            at += given;
+        }
+    }
+
+    /** Paints the text with its right end at x. */
+    public static void paintRight(Graphics2D graphics, String text, Font font, double x, double baseline) {
+        paint(graphics, text, font, x - width(text, font), baseline);
+    }
+
+    private static double digit(Font font) {
+        return advance('0', font);
+    }
+
+    private static double advance(char character, Font font) {
+        return font.getStringBounds(String.valueOf(character), CONTEXT).getWidth();
+    }
+}

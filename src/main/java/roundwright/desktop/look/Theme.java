@@ -1,0 +1,113 @@
+package roundwright.desktop.look;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import com.formdev.flatlaf.util.UIScale;
+import java.util.List;
+import javax.swing.UIManager;
+import javax.swing.plaf.FontUIResource;
+import net.miginfocom.layout.PlatformDefaults;
+
+/** Light or dark, and how large: puts the look on and changes it while the window is open. */
+public enum Theme {
+    LIGHT,
+    DARK;
+
+    /** Steps of the whole-window zoom. */
+    private static final float[] ZOOMS = {1f, 1.1f, 1.25f, 1.5f, 1.75f, 2f};
+
+    /** Whatever shows text of the body size. */
+    private static final List<String> TEXT_KINDS = List.of(
+            "TextField",
+            "TextArea",
+            "TextPane",
+            "FormattedTextField",
+            "ComboBox",
+            "CheckBox",
+            "RadioButton",
+            "Table",
+            "TableHeader",
+            "List",
+            "MenuItem",
+            "Menu",
+            "CheckBoxMenuItem",
+            "PopupMenu",
+            "ToolTip",
+            "OptionPane",
+            "Spinner",
+            "FileChooser");
+
+    private static boolean prepared;
+
+    /** Puts this theme on at a zoom of 1 (100 %) to 2 (200 %). Open windows follow. */
+    public void install(float zoom) {
+        prepare();
+        UIScale.setZoomFactor(nearest(zoom));
+        boolean set = this == DARK ? FlatDarkLaf.setup() : FlatLightLaf.setup();
+        if (!set) {
+            throw new IllegalStateException("the look " + this + " cannot be put on");
+        }
+        refresh();
+    }
+
+    public static boolean dark() {
+        return FlatLaf.isLafDark();
+    }
+
+    public static float zoom() {
+        return UIScale.getZoomFactor();
+    }
+
+    /** The next larger zoom; the largest stays. */
+    public static void zoomIn() {
+        zoomTo(UIScale.zoomIn());
+    }
+
+    public static void zoomOut() {
+        zoomTo(UIScale.zoomOut());
+    }
+
+    public static void zoomReset() {
+        zoomTo(UIScale.zoomReset());
+    }
+
+    private static void zoomTo(boolean changed) {
+        if (changed) {
+            refresh();
+        }
+    }
+
+    private static void refresh() {
+        float scale = UIScale.scale(1f);
+        PlatformDefaults.setHorizontalScaleFactor(scale);
+        PlatformDefaults.setVerticalScaleFactor(scale);
+        FontUIResource body = new FontUIResource(Type.BODY.font());
+        for (String kind : TEXT_KINDS) {
+            UIManager.put(kind + ".font", body);
+        }
+        UIManager.put("Button.font", new FontUIResource(Type.SMALL_STRONG.font()));
+        FlatLaf.updateUI();
+    }
+
+    private static void prepare() {
+        if (prepared) {
+            return;
+        }
+        prepared = true;
+        FlatInterFont.installLazy();
+        FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+        FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
+        FlatLaf.registerCustomDefaultsSource("roundwright.desktop.look");
+        UIScale.setSupportedZoomFactors(ZOOMS);
+    }
+
+    private static float nearest(float zoom) {
+        float best = ZOOMS[0];
+        for (float step : ZOOMS) {
+            best = Math.abs(step - zoom) < Math.abs(best - zoom) ? step : best;
+        }
+        return best;
+    }
+}

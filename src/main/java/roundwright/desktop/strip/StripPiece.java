@@ -1,0 +1,113 @@
+package roundwright.desktop.strip;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundwright.course.Course;
+import roundwright.course.Lesson;
+import roundwright.desktop.desk.Place;
+import roundwright.pattern.Part;
+import roundwright.pattern.PartItem;
+import roundwright.pattern.Round;
+
+/**
+ * What the strip shows of a course, in columns numbered from 0 in working order.
+ *
+ * @param columns a round each
+ * @param brackets a lesson's stretches of columns, in order
+ */
+public record StripPiece(List<Column> columns, List<Bracket> brackets) {
+    /** A round: where it is, the count to reach, and the yarn it is worked in. */
+    public record Column(Place place, OptionalInt count, Wool wool) {}
+
+    /** A lesson's stretch of columns, both ends included. */
+    public record Bracket(int lesson, String name, int from, int to) {}
+
+    public StripPiece {
+        columns = List.copyOf(columns);
+        brackets = List.copyOf(brackets);
+    }
+
+    /** The columns of a course's rounds and the brackets of its lessons. */
+    public static StripPiece of(Course course) {
+        List<Column> columns = new ArrayList<>();
+        Optional<Wool> yarn = course.settings().yarn().flatMap(Wool::named);
+        List<Part> parts = course.pattern().parts();
+        for (int i = 0; i < parts.size(); i++) {
+            yarn = Wool.named(parts.get(i).name()).or(() -> Optional.empty()).or(lastOf(yarn));
+            yarn = addPart(columns, parts.get(i), i, yarn);
+        }
+        return new StripPiece(columns, brackets(course, columns));
+    }
+
+    private static java.util.function.Supplier<Optional<Wool>> lastOf(Optional<Wool> yarn) {
+        return () -> yarn;
+    }
+
+    private static Optional<Wool> addPart(List<Column> columns, Part part, int index, Optional<Wool> before) {
+        Optional<Wool> yarn = before;
+        for (PartItem item : part.items()) {
+            Optional<Wool> named = Wool.named(item.line().text());
+            yarn = named.isPresent() ? named : yarn;
+            if (item instanceof Round round) {
+                Place place = new Place(part.name(), round.number());
+                columns.add(new Column(place, round.count(), yarn.orElse(Wool.quiet(index))));
+            }
+        }
+        return yarn;
+    }
+
+    private static List<Bracket> brackets(Course course, List<Column> columns) {
+        List<Bracket> brackets = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= columns.size(); i++) {
+            Optional<Lesson> lesson = columns.get(from).place().lesson(course);
+            boolean ends = i == columns.size()
+                    || !columns.get(i).place().lesson(course).equals(lesson);
+            if (ends) {
+                int first = from;
+                int last = i - 1;
+                lesson.ifPresent(found -> brackets.add(new Bracket(found.number(), found.name(), first, last)));
+                from = i;
+            }
+        }
+        return brackets;
+    }
+
+    /** The column of a round. */
+    public OptionalInt columnOf(Place place) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).place().equals(place)) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** The largest count of the piece, at least 1. */
+    public int largestCount() {
+        return Math.max(
+                1,
+                columns.stream()
+                        .mapToInt(column -> column.count().orElse(0))
+                        .max()
+                        .orElse(1));
+    }
+
+    /** Whether a part begins with this column. */
+    public boolean beginsPart(int column) {
+        return column == 0
+                || !columns.get(column)
+                        .place()
+                        .part()
+                        .equals(columns.get(column - 1).place().part());
+    }
+
+    /** The bracket over a column. */
+    public Optional<Bracket> bracketOf(int column) {
+        return brackets.stream()
+                .filter(bracket -> bracket.from() <= column && column <= bracket.to())
+                .findFirst();
+    }
+}

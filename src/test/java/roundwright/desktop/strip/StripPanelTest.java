@@ -1,0 +1,153 @@
+package roundwright.desktop.strip;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.event.MouseEvent;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import javax.swing.KeyStroke;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import roundwright.desktop.Pictures;
+import roundwright.desktop.SampleCourse;
+import roundwright.desktop.look.Theme;
+
+class StripPanelTest {
+    private final List<Integer> told = new ArrayList<>();
+    private StripPanel panel;
+
+    private static final StripMarks MARKS = new StripMarks(
+            Map.of(
+                    0, List.of("magic ring", "double crochet"),
+                    1, List.of("increase"),
+                    6, List.of("back loop only"),
+                    9, List.of("invisible decrease"),
+                    14, List.of("changing colour"),
+                    23, List.of("post stitch")),
+            Map.of(
+                    10,
+                    List.of("Samir"),
+                    11,
+                    List.of("Ife"),
+                    12,
+                    List.of("Anneke", "Tobias", "Mira"),
+                    13,
+                    List.of("Pawel", "Grace", "Ludo")),
+            Set.of(12),
+            3);
+
+    @BeforeEach
+    void build() {
+        Theme.LIGHT.install(1);
+        panel = new StripPanel(told::add);
+        panel.show(StripPiece.of(SampleCourse.lighthouse()), MARKS);
+        Pictures.layOut(panel, 1340, 206);
+    }
+
+    private void press(String stroke) {
+        Object name = panel.getInputMap().get(KeyStroke.getKeyStroke(stroke));
+        panel.getActionMap().get(name).actionPerformed(null);
+    }
+
+    @Test
+    void arrowsHomeAndEndMoveByRoundsAndPagesByLessons() {
+        press("RIGHT");
+        press("RIGHT");
+        press("LEFT");
+        press("PAGE_DOWN");
+        press("PAGE_DOWN");
+        press("PAGE_UP");
+        press("END");
+        press("RIGHT");
+        press("HOME");
+        press("LEFT");
+        assertEquals(List.of(1, 2, 1, 5, 9, 5, 33, 33, 0, 0), told);
+    }
+
+    @Test
+    void thePointerChoosesTheColumnUnderIt() {
+        StripRooms rooms = StripRooms.of(206);
+        StripGeometry geometry =
+                new StripGeometry(StripPiece.of(SampleCourse.lighthouse()), 30, 1280, rooms.top(), rooms.body());
+        for (int column : new int[] {0, 12, 23, 33}) {
+            int x = (int) geometry.column(geometry.edges(), column).getCenterX();
+            panel.dispatchEvent(
+                    new MouseEvent(panel, MouseEvent.MOUSE_PRESSED, 0, 0, x, 80, x, 80, 1, false, MouseEvent.BUTTON1));
+            assertEquals(column, panel.chosen());
+        }
+    }
+
+    @Test
+    void theChosenRoundIsToldInWords() {
+        panel.setChosen(12);
+        assertEquals(
+                "Tower, round 13 · 40 stitches · lesson 3: The wall; first decrease · 3 students here Anneke, Tobias and Mira"
+                        + " · many go wrong here",
+                panel.getAccessibleContext().getAccessibleDescription());
+        assertEquals(
+                "The piece from its first round to its last: 34 rounds, 3 parts, 6 lessons",
+                panel.getAccessibleContext().getAccessibleName());
+    }
+
+    @Test
+    void colourFollowsTheYarnThatThePatternNames() {
+        StripPiece piece = StripPiece.of(SampleCourse.lighthouse());
+        assertEquals(Wool.CREAM, piece.columns().get(13).wool());
+        assertEquals(Wool.RED, piece.columns().get(14).wool());
+        assertEquals(Wool.RED, piece.columns().get(28).wool());
+    }
+
+    @Test
+    void columnsStandInOrderInsideThePanelAtAnyWidth() {
+        for (int width : new int[] {300, 1000, 3000}) {
+            StripGeometry geometry = new StripGeometry(StripPiece.of(SampleCourse.lighthouse()), 10, width, 20, 100);
+            double[] edges = geometry.edges();
+            IntStream.range(1, edges.length).forEach(i -> assertTrue(edges[i] > edges[i - 1]));
+            assertEquals(10 + width, edges[edges.length - 1], 0.01);
+        }
+    }
+
+    @Test
+    void fourHundredRoundsArePaintedQuickly() {
+        panel.show(
+                StripPiece.of(SampleCourse.piece(
+                        IntStream.range(0, 400).map(i -> 6 + i % 90).toArray())),
+                StripMarks.NONE);
+        Pictures.paint(panel);
+        assertTimeout(Duration.ofMillis(1500), () -> {
+            for (int i = 0; i < 20; i++) {
+                Pictures.paint(panel);
+            }
+        });
+    }
+
+    @Test
+    void aPieceWithoutRoundsIsPaintedAndTold() {
+        panel.show(StripPiece.of(SampleCourse.piece()), StripMarks.NONE);
+        Pictures.paint(panel);
+        press("RIGHT");
+        assertEquals("There are no rounds yet.", panel.chosenInWords());
+        assertEquals(List.of(), told);
+    }
+
+    @Test
+    void picturesOfTheStrip() {
+        for (Theme theme : Theme.values()) {
+            for (int zoom : new int[] {1, 2}) {
+                theme.install(zoom);
+                panel = new StripPanel(told::add);
+                panel.show(StripPiece.of(SampleCourse.lighthouse()), MARKS);
+                panel.setChosen(12);
+                Pictures.write(
+                        Pictures.paint(Pictures.layOut(panel, 1000, 170)), "strip-" + theme + "-" + zoom + "-low");
+                Pictures.write(Pictures.paint(Pictures.layOut(panel, 1550, 206 * zoom)), "strip-" + theme + "-" + zoom);
+            }
+        }
+    }
+}
