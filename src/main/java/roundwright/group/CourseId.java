@@ -1,0 +1,4 @@
+package roundwright.group;
+
+/** Names a course in the file. */
+public record CourseId(long value) {}

@@ -1,0 +1,4 @@
+package roundwright.group;
+
+/** Names a session of a group in the file. */
+public record SessionId(long value) {}

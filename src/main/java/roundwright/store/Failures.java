@@ -1,0 +1,34 @@
+package roundwright.store;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** Turns the database's own words into the kinds of trouble a person can do something about. */
+final class Failures {
+    private static final int PRIMARY = 0xff;
+
+    private Failures() {}
+
+    static StoreException of(Path file, SQLException failure) {
+        int code = failure instanceof SQLiteException sqlite ? sqlite.getResultCode().code : -1;
+        return of(file, code, failure.getMessage(), failure);
+    }
+
+    /** Of a call that answers with a result code in place of an exception. */
+    static StoreException of(Path file, int code, String words) {
+        return of(file, code, words, null);
+    }
+
+    private static StoreException of(Path file, int code, String words, Throwable failure) {
+        return switch (SQLiteErrorCode.getErrorCode(code & PRIMARY)) {
+            case SQLITE_BUSY, SQLITE_LOCKED -> new StoreException.Locked(file, failure);
+            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_FORMAT -> new StoreException.Damaged(file, words, failure);
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN -> new StoreException.ReadOnly(file, failure);
+            case SQLITE_FULL -> new StoreException.Full(file, failure);
+            case SQLITE_CONSTRAINT -> new StoreException.Constraint(file, words, failure);
+            default -> new StoreException.Failed(file, words, failure);
+        };
+    }
+}

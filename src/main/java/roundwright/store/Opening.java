@@ -1,0 +1,102 @@
+package roundwright.store;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import org.sqlite.SQLiteConfig;
+
+/** Opens files: looks at them from outside first, takes the lock, checks them whole, and only then writes. */
+final class Opening {
+    /** "Rndw": names the files of this program among all SQLite files. */
+    static final int APPLICATION_ID = 0x526e6477;
+
+    private static final int BUSY_MILLISECONDS = 5_000;
+
+    /** Whoever has the file open has it for hours, so there is no use in waiting long at the door. */
+    private static final int DOOR_MILLISECONDS = 500;
+
+    private Opening() {}
+
+    static Database open(Path file) throws StoreException {
+        checkFromOutside(file);
+        Database database = connect(file);
+        try {
+            lock(database);
+            checkVersion(file, version(database));
+            Soundness.check(database);
+            database.execute("PRAGMA busy_timeout = " + BUSY_MILLISECONDS);
+            return database;
+        } catch (StoreException | RuntimeException failure) {
+            closeQuietly(database, failure);
+            throw failure;
+        }
+    }
+
+    /** Makes a new, empty file with the newest form. */
+    static void make(Path file) throws StoreException {
+        try (Database database = connect(file)) {
+            database.execute("PRAGMA application_id = " + APPLICATION_ID);
+            Migrations.apply(database, 0);
+        }
+    }
+
+    static int version(Database database) throws StoreException {
+        return database.query("PRAGMA user_version", row -> row.number("user_version"))
+                .get(0);
+    }
+
+    private static void checkFromOutside(Path file) throws StoreException {
+        if (Files.isDirectory(file)) {
+            throw StoreException.Foreign.folder(file);
+        }
+        if (!Files.exists(file)) {
+            throw StoreException.Missing.file(file);
+        }
+        Heading heading = Heading.of(file);
+        if (heading.applicationId() != APPLICATION_ID) {
+            throw new StoreException.Foreign(file);
+        }
+        checkVersion(file, heading.version());
+        if (!Files.isWritable(file) || !Files.isWritable(file.toAbsolutePath().getParent())) {
+            throw new StoreException.ReadOnly(file, null);
+        }
+    }
+
+    private static void checkVersion(Path file, int version) throws StoreException {
+        if (version > Migrations.NEWEST) {
+            throw new StoreException.NewerVersion(file, version, Migrations.NEWEST);
+        }
+    }
+
+    private static Database connect(Path file) throws StoreException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(DOOR_MILLISECONDS);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
+        config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
+        try {
+            Connection connection =
+                    DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath(), config.toProperties());
+            return new Database(file, connection);
+        } catch (SQLException failure) {
+            throw Failures.of(file, failure);
+        }
+    }
+
+    /** Takes the file for this program alone until it is closed. The lock is the system's own: it ends with the process, however that ends. */
+    private static void lock(Database database) throws StoreException {
+        database.execute("BEGIN EXCLUSIVE");
+        database.execute("COMMIT");
+    }
+
+    private static void closeQuietly(Database database, Throwable reason) {
+        try {
+            database.close();
+        } catch (StoreException second) {
+            reason.addSuppressed(second);
+        }
+    }
+}

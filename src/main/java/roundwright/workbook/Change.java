@@ -1,0 +1,36 @@
+package roundwright.workbook;
+
+import roundwright.group.CourseId;
+import roundwright.group.GroupId;
+import roundwright.group.SessionId;
+import roundwright.group.StudentId;
+import roundwright.store.FiledReport;
+
+/** What has changed in the workbook; the view holds the news. Each thing is told once for an edit, however much of it changed. */
+public sealed interface Change {
+    /** A course came, went, or has another name or text. */
+    record OfCourse(CourseId course) implements Change {}
+
+    /** A group came, went, has another name, or other students in it. */
+    record OfGroup(GroupId group) implements Change {}
+
+    /** A student came, went or is called otherwise. */
+    record OfStudent(StudentId student) implements Change {}
+
+    /** A session came or went, or has another log or register. */
+    record OfSession(GroupId group, SessionId session) implements Change {}
+
+    /** Reports, checks or the note of one student's round. A report that the work was pulled back touches the rounds above, too. */
+    record OfCount(GroupId group, StudentId student, String part, int round) implements Change {
+        static OfCount of(FiledReport filed) {
+            return new OfCount(
+                    filed.group(),
+                    filed.report().student(),
+                    filed.report().part(),
+                    filed.report().round());
+        }
+    }
+
+    /** A setting has another value. */
+    record OfSetting(String name) implements Change {}
+}
