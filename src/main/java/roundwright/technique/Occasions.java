@@ -1,0 +1,79 @@
+package roundwright.technique;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import roundwright.pattern.Round;
+import roundwright.pattern.Step;
+import roundwright.pattern.Steps;
+import roundwright.technique.FirstUses.Place;
+
+/** Goes through a pattern from item to item and says which groundwork the item's occasion asks for. */
+final class Occasions {
+    private static final Pattern REPEATS = Pattern.compile(
+            "(?i)[x×*]\\s?\\d|\\d\\s?[x×]|\\btimes\\b|\\brep(?:eat)?\\b|\\btwice\\b|[(\\[{].*,.*[)\\]}]");
+    private static final Pattern TURNED = Pattern.compile("(?i)\\bturn\\b");
+
+    private final Map<Occasion, List<String>> groundwork = new EnumMap<>(Occasion.class);
+    private Optional<Place> below = Optional.empty();
+
+    Occasions(Techniques techniques) {
+        for (Technique technique : techniques.all()) {
+            technique
+                    .comesWith()
+                    .ifPresent(occasion -> groundwork
+                            .computeIfAbsent(occasion, each -> new ArrayList<>())
+                            .add(technique.id()));
+        }
+    }
+
+    /** Ids of the groundwork that an item asks for; items have to be given in working order. */
+    List<String> at(Place place) {
+        if (!(place.item() instanceof Round round)) {
+            return List.of();
+        }
+        Optional<Round> under =
+                below.filter(other -> other.part().equals(place.part())).map(other -> (Round) other.item());
+        below = Optional.of(place);
+        return occasions(round, under).stream()
+                .flatMap(occasion -> groundwork.getOrDefault(occasion, List.of()).stream())
+                .toList();
+    }
+
+    private static Set<Occasion> occasions(Round round, Optional<Round> under) {
+        Set<Occasion> occasions = EnumSet.of(Occasion.FIRST_ROUND);
+        if (round.steps().map(steps -> steps.block().isPresent()).orElse(false)
+                || REPEATS.matcher(round.line().text()).find()) {
+            occasions.add(Occasion.REPEAT);
+        }
+        if (under.isPresent()) {
+            occasions.add(Occasion.SECOND_ROUND);
+            if (!joined(round) && !joined(under.get()) && !turned(round) && !turned(under.get())) {
+                occasions.add(Occasion.SPIRAL_ROUND);
+            }
+            if (round.steps().filter(Occasions::even).isPresent()) {
+                occasions.add(Occasion.EVEN_ROUND);
+            }
+        }
+        return occasions;
+    }
+
+    private static boolean joined(Round round) {
+        return round.steps()
+                .map(steps -> steps.list().stream().anyMatch(step -> step.action() == Step.Action.JOIN))
+                .orElse(false);
+    }
+
+    private static boolean turned(Round round) {
+        return TURNED.matcher(round.line().text()).find();
+    }
+
+    private static boolean even(Steps steps) {
+        return steps.takes() > 0 && steps.takes() == steps.makes() && !steps.shapes();
+    }
+}
