@@ -1,0 +1,102 @@
+package roundwright.mistakes.story;
+
+import java.util.Arrays;
+import java.util.Optional;
+import roundwright.pattern.RepeatedBlock;
+import roundwright.pattern.Step;
+import roundwright.pattern.Steps;
+
+/**
+ * A written round as the hands meet it: what each step takes and makes, and its bracketed repeat. Two rounds that have the
+ * hands do the same are equal, whatever they are called.
+ */
+public final class WrittenRound {
+    private final int[] takes;
+    private final int[] makes;
+    private final Optional<RepeatedBlock> block;
+    private final int hash;
+
+    private WrittenRound(int[] takes, int[] makes, Optional<RepeatedBlock> block) {
+        this.takes = takes;
+        this.makes = makes;
+        this.block = block.filter(repeat -> repeat.length() >= 2 && repeat.times() >= 2);
+        this.hash = 31 * Arrays.hashCode(takes) + Arrays.hashCode(makes);
+    }
+
+    /** The round of a line's steps. */
+    public static WrittenRound of(Steps steps) {
+        return new WrittenRound(
+                steps.list().stream().mapToInt(Step::takes).toArray(),
+                steps.list().stream().mapToInt(Step::makes).toArray(),
+                steps.block());
+    }
+
+    /** A round without a bracket; both arrays have one entry a step and are not changed afterwards. */
+    static WrittenRound ofSteps(int[] takes, int[] makes) {
+        return new WrittenRound(takes, makes, Optional.empty());
+    }
+
+    int steps() {
+        return takes.length;
+    }
+
+    int takes(int step) {
+        return takes[step];
+    }
+
+    int makes(int step) {
+        return makes[step];
+    }
+
+    boolean plain(int step) {
+        return takes[step] == 1 && makes[step] == 1;
+    }
+
+    boolean increases(int step) {
+        return takes[step] >= 1 && makes[step] > takes[step];
+    }
+
+    boolean decreases(int step) {
+        return makes[step] >= 1 && takes[step] > makes[step];
+    }
+
+    /** The bracket of two or more steps, worked twice or more, where the line has one. */
+    Optional<RepeatedBlock> block() {
+        return block;
+    }
+
+    /** Stitches of the round below that it uses. */
+    public int takes() {
+        return Arrays.stream(takes).sum();
+    }
+
+    /** Stitches it makes. */
+    public int makes() {
+        return Arrays.stream(makes).sum();
+    }
+
+    /** Whether it has an increase or a decrease. */
+    public boolean shapes() {
+        for (int step = 0; step < takes.length; step++) {
+            if (increases(step) || decreases(step)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a student who takes the other line for this one would do anything else. */
+    boolean sameSteps(WrittenRound other) {
+        return Arrays.equals(takes, other.takes) && Arrays.equals(makes, other.makes);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof WrittenRound round && sameSteps(round) && block.equals(round.block);
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
+    }
+}
