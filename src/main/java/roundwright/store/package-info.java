@@ -1,2 +1,12 @@
-/** The SQLite file: schema and migrations, one class an aggregate. The only room that knows SQL. */
+/**
+ * The file: one SQLite database, for one program at a time.
+ *
+ * <p>Rollback journal with full synchronisation, so that the one file holds everything and can be copied to a stick at any time;
+ * exclusive lock of the operating system, which ends with the process; tables of strict types; foreign keys; dates as ISO text
+ * through one converter; a numbered form with steps from each version to the next, and a backup before them. A file is looked at
+ * from outside before it is opened, and what is not for this program is left byte for byte as it was.
+ *
+ * <p>To add something that is kept: a step in {@code Migrations}, a {@link roundwright.store.Shelf} for the new values, and a kind in
+ * the workbook.
+ */
 package roundwright.store;
