@@ -13,7 +13,8 @@ import java.util.OptionalInt;
  * @param part name of its part
  * @param round its number; empty for an instruction
  * @param instruction the instruction as written; empty for a round
- * @param working minutes of stitches, or of doing what the instruction says
+ * @param stitches stitches made in it
+ * @param working minutes of the stitches at the plan's pace, and of doing what an instruction says
  * @param counting minutes of counting and moving the marker
  * @param teaching minutes of teaching what comes here for the first time
  * @param introduces ids of the techniques that come here for the first time
@@ -27,6 +28,7 @@ public record PlanItem(
         String part,
         OptionalInt round,
         Optional<String> instruction,
+        int stitches,
         double working,
         double counting,
         double teaching,
@@ -38,14 +40,33 @@ public record PlanItem(
         boolean homework) {
     public PlanItem {
         introduces = List.copyOf(introduces);
-        if (!(working >= 0 && counting >= 0 && teaching >= 0)) {
-            throw new IllegalArgumentException(
-                    "minutes cannot be " + working + ", " + counting + " and " + teaching + " in " + part);
+        if (!(working >= 0 && counting >= 0 && teaching >= 0 && stitches >= 0)) {
+            throw new IllegalArgumentException(stitches + " stitches in " + working + " minutes, " + counting
+                    + " of counting and " + teaching + " of teaching, in " + part);
         }
     }
 
     /** All minutes it takes in class. */
     public double minutes() {
         return working + counting + teaching;
+    }
+
+    /** The same thing done at another pace. */
+    public PlanItem atPace(double planned, double pace) {
+        double tasks = Math.max(0, working - stitches / planned);
+        return new PlanItem(
+                part,
+                round,
+                instruction,
+                stitches,
+                stitches / pace + tasks,
+                counting,
+                teaching,
+                introduces,
+                shaping,
+                range,
+                endsPart,
+                prepares,
+                homework);
     }
 }

@@ -30,6 +30,7 @@ final class Draws {
                 "Part",
                 round ? OptionalInt.of(at + 1) : OptionalInt.empty(),
                 round ? Optional.empty() : Optional.of("Stuff."),
+                0,
                 random.nextInt(4) == 0 ? 5 : random.nextDouble() * 12,
                 round ? 0.75 : 0,
                 introduced * 5.0 * random.nextInt(3),

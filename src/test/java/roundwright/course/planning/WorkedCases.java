@@ -24,6 +24,7 @@ final class WorkedCases {
                     "Tower",
                     OptionalInt.of(at + 1),
                     Optional.empty(),
+                    0,
                     Double.parseDouble(words.get(0)),
                     0,
                     0,
