@@ -74,9 +74,9 @@ record ChartPainter(RoundChart chart, double centreX, double centreY, double rad
     }
 
     private void paintLegs(Graphics2D graphics, ChartSign sign) {
-        Color color = sign.shapes() ? Tone.MARIGOLD.color() : Tone.LINE.color();
+        Color color = (sign.shapes() ? Tone.MARIGOLD : Tone.EDGE).color();
         graphics.setColor(color);
-        graphics.setStroke(new BasicStroke(Space.points(sign.shapes() ? 1.6 : 1)));
+        graphics.setStroke(new BasicStroke(Space.points(sign.shapes() ? 1.6 : 0.7)));
         Point2D foot = at(sign.angle(), radius);
         if (sign.below().isEmpty()) {
             if (sign.step().action() == Step.Action.INTO_RING) {

@@ -23,7 +23,7 @@ final class KeySign {
             graphics.draw(new Line2D.Double(height * 0.3, 0, 0, -height * 0.5));
             sign(graphics, step, 0, height * 0.5, height * 0.5);
         } else {
-            sign(graphics, step, 0, height * 0.1, height * 0.8 / SignPainter.height(step));
+            sign(graphics, step, 0, height * 0.1, height * 0.85);
         }
     }
 
@@ -37,7 +37,7 @@ final class KeySign {
     private static void sign(Graphics2D graphics, Step step, double x, double up, double unit) {
         Graphics2D copy = (Graphics2D) graphics.create();
         copy.translate(x, -up);
-        SignPainter.paint(copy, step, unit / Math.max(1, SignPainter.height(step) / 1.2));
+        SignPainter.paint(copy, step, unit / Math.max(1, SignPainter.height(step)));
         copy.dispose();
     }
 }

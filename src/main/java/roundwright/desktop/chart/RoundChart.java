@@ -15,6 +15,7 @@ import roundwright.pattern.Steps;
  */
 public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passedOver) {
     private static final double TURN = 2 * Math.PI;
+    private static final double TOGETHER = 0.8;
 
     public RoundChart {
         signs = List.copyOf(signs);
@@ -35,7 +36,7 @@ public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passed
             if (step.action() == Step.Action.SKIP) {
                 skipped.addAll(below);
             } else {
-                place(signs, i, step, spread(done, width, signsOf(step)), below, made);
+                place(signs, i, step, heads(done, width, signsOf(step)), below, made);
             }
             made += step.makes();
             done += width;
@@ -47,6 +48,12 @@ public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passed
         double taken = steps.takes() == 0 ? 0 : step.takes() / (double) steps.takes();
         double made = steps.makes() == 0 ? 0 : step.makes() / (double) steps.makes();
         return taken + made;
+    }
+
+    /** The signs of one step stand closer to each other than to their neighbours. */
+    private static List<Double> heads(double from, double width, int count) {
+        double apart = count == 1 ? width : width * TOGETHER;
+        return spread(from + (width - apart) / 2, apart, count);
     }
 
     /** A bobble or a shell that counts as one or more stitches is drawn as one sign. */

@@ -19,11 +19,9 @@ public enum Check {
     COUNT_THE_SHAPINGS("count-the-shapings", List.of("as-written", "fewer", "more"), Check::shapings),
     COUNT_BETWEEN_SHAPINGS(
             "count-between-shapings", List.of("even", "uneven", "longer", "shorter"), Check::betweenShapings),
-    LOOK_BEFORE_THE_MARKER(
-            "look-before-the-marker", yesOrNo(), kinds -> kinds.has(Kind.STOPPED_SHORT) ? 1 : 0),
+    LOOK_BEFORE_THE_MARKER("look-before-the-marker", yesOrNo(), kinds -> kinds.has(Kind.STOPPED_SHORT) ? 1 : 0),
     LOOK_PAST_THE_MARKER("look-past-the-marker", yesOrNo(), kinds -> kinds.has(Kind.RAN_PAST) ? 1 : 0),
-    READ_THE_LINE_AGAIN(
-            "read-the-line-again", List.of("this", "another"), kinds -> kinds.has(Kind.WRONG_LINE) ? 1 : 0);
+    READ_THE_LINE_AGAIN("read-the-line-again", List.of("this", "another"), kinds -> kinds.has(Kind.WRONG_LINE) ? 1 : 0);
 
     private static final double SEEN_RIGHT = 0.9;
 
