@@ -1,8 +1,10 @@
 package roundwright.course;
 
 import java.util.List;
+import java.util.Optional;
 import roundwright.pattern.Pattern;
 import roundwright.technique.Technique;
+import roundwright.technique.Techniques;
 
 /**
  * A course as its file says it: the pattern, split into lessons that introduce techniques.
@@ -24,5 +26,22 @@ public record Course(
     public Course {
         lessons = List.copyOf(lessons);
         ownTechniques = List.copyOf(ownTechniques);
+    }
+
+    /** The catalogue with the course's own techniques. */
+    public Techniques techniques() {
+        return Techniques.catalogue().with(ownTechniques);
+    }
+
+    public Optional<Lesson> lesson(int number) {
+        return lessons.stream().filter(lesson -> lesson.number() == number).findFirst();
+    }
+
+    /** The first lesson in which a round is worked, in class or as homework. */
+    public Optional<Lesson> lessonOf(String part, int round) {
+        return lessons.stream()
+                .filter(lesson -> lesson.rounds().stream().anyMatch(range -> range.contains(part, round))
+                        || lesson.homework().stream().anyMatch(range -> range.contains(part, round)))
+                .findFirst();
     }
 }

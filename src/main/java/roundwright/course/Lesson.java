@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param number from 1
  * @param name its title
  * @param rounds the stretches of the pattern worked in class
+ * @param homework the stretches of the pattern worked at home after it
  * @param introduces ids of techniques the teacher says are new
  * @param minutes length of the session, where it differs from the course's
  * @param words what to bring, recap, homework, caution, note: the lesson's own words by key, in the file's order
@@ -17,13 +18,23 @@ public record Lesson(
         int number,
         String name,
         List<RoundRange> rounds,
+        List<RoundRange> homework,
         List<String> introduces,
         Optional<Integer> minutes,
         List<Entry> words) {
     public Lesson {
         rounds = List.copyOf(rounds);
+        homework = List.copyOf(homework);
         introduces = List.copyOf(introduces);
         words = List.copyOf(words);
+    }
+
+    /** What the lesson says under a key, in the file's order. */
+    public List<String> words(String key) {
+        return words.stream()
+                .filter(entry -> entry.key().equals(key))
+                .map(Entry::value)
+                .toList();
     }
 
     /** A {@code - key: value} of the lesson that is for people: bring, recap, homework, caution, note. */

@@ -57,6 +57,7 @@ final class CatalogueReader {
                 names(block, "us"),
                 new Needs(list(block, "needs"), list(block, "needs-one-of")),
                 Double.parseDouble(first(block, "minutes").orElseThrow()),
+                block.containsKey("groundwork") || block.containsKey("comes-with"),
                 first(block, "comes-with").map(word -> Occasion.of(word).orElseThrow()),
                 first(block, "found"),
                 passages(block, "how"),

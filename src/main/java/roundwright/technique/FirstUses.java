@@ -13,7 +13,7 @@ import roundwright.pattern.Round;
 /**
  * Where each technique comes first in a pattern, found from the pattern itself.
  *
- * <p>A technique that a line writes comes first at the first such line. Groundwork, which no pattern writes, comes first on its {@link Occasion},
+ * <p>A technique that a line writes comes first at the first such line. Groundwork comes first there too, or on its {@link Occasion},
  * or earlier where something else needs it. Items are numbered through the whole pattern, in working order, from 0.
  */
 public final class FirstUses {

@@ -12,7 +12,9 @@ import roundwright.notation.Terms;
  * @param us the same in US terms
  * @param needs what has to come before it
  * @param minutes teaching minutes: demonstrate, work it together, try it alone
- * @param comesWith for groundwork, which no pattern writes: the occasion on which it has to be shown
+ * @param groundwork whether it is shown in passing: holding the hook, counting, reading a line, fastening off. It takes its minutes, but it is
+ *     not a new movement of the hands and does not count as one of a lesson's new techniques
+ * @param comesWith the occasion on which it has to be shown although no pattern writes it
  * @param found a regular expression that finds it in the words of a line; empty where only the stitches show it
  * @param how how it goes, a step a sentence
  * @param right what right looks like
@@ -24,6 +26,7 @@ public record Technique(
         Names us,
         Needs needs,
         double minutes,
+        boolean groundwork,
         Optional<Occasion> comesWith,
         Optional<String> found,
         List<Passage> how,
@@ -64,14 +67,6 @@ public record Technique(
 
     public Names names(Terms terms) {
         return terms == Terms.UK ? uk : us;
-    }
-
-    /**
-     * Whether it is shown in passing, when its occasion comes: holding the hook, counting, reading a line. It takes its minutes, but it
-     * is not a new movement of the hands and does not count as one of a lesson's new techniques.
-     */
-    public boolean groundwork() {
-        return comesWith.isPresent();
     }
 
     /** How it goes, a step a sentence, as a student reads it. */

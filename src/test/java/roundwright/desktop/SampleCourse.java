@@ -42,20 +42,25 @@ public final class SampleCourse {
                 lesson(5, "The gallery", new RoundRange("Gallery", 1, 5)),
                 lesson(6, "Roof; joining up", new RoundRange("Roof", 1, 6)));
         CourseSettings settings = new CourseSettings(
-                Optional.of("4 mm"), Optional.of("aran, 90 g cream"), Optional.empty(), 90, OptionalDouble.of(11));
+                Optional.of("4 mm"),
+                Optional.of("aran, 90 g cream"),
+                Optional.empty(),
+                90,
+                OptionalDouble.of(11),
+                List.of());
         return new Course("Harbour light", "", settings, new Pattern(Terms.UK, parts), lessons, List.of());
     }
 
     /** A piece of one part whose rounds have the counts; a count of -1 is a change to red. */
     public static Course piece(int... counts) {
-        CourseSettings settings =
-                new CourseSettings(Optional.empty(), Optional.empty(), Optional.empty(), 90, OptionalDouble.empty());
+        CourseSettings settings = new CourseSettings(
+                Optional.empty(), Optional.empty(), Optional.empty(), 90, OptionalDouble.empty(), List.of());
         return new Course(
                 "Piece", "", settings, new Pattern(Terms.UK, List.of(part("Body", counts))), List.of(), List.of());
     }
 
     private static Lesson lesson(int number, String name, RoundRange rounds) {
-        return new Lesson(number, name, List.of(rounds), List.of(), Optional.empty(), List.of());
+        return new Lesson(number, name, List.of(rounds), List.of(), List.of(), Optional.empty(), List.of());
     }
 
     private static Part part(String name, int... counts) {

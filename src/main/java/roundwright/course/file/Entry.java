@@ -12,9 +12,10 @@ import roundwright.notation.Span;
  * @param written what it says, without the bullet
  * @param span where it stands in the file, with the bullet
  * @param item whether it is a list item
+ * @param depth how many lists it stands in; 0 for a line of a paragraph of the section itself
  * @param block counts the paragraphs and items of the section from 0; lines of one paragraph share it
  */
-public record Entry(Written written, Span span, boolean item, int block) {
+public record Entry(Written written, Span span, boolean item, int depth, int block) {
     private static final Pattern SETTING =
             Pattern.compile("^[*_`]*([\\p{L}][\\p{L} -]{0,30}?)[*_`]*\\s*[:：][*_`]*(?:\\s|$)");
 

@@ -51,7 +51,7 @@ final class EntryReader {
 
     private void read(Node block, int depth) {
         if (block instanceof Paragraph || block instanceof LinkReferenceDefinition) {
-            paragraph(spans(block));
+            paragraph(spans(block), depth);
         } else if (block instanceof ListBlock && depth < DEEPEST) {
             for (Node item = block.getFirstChild(); item != null; item = item.getNext()) {
                 item((ListItem) item, block instanceof OrderedList, depth);
@@ -67,9 +67,9 @@ final class EntryReader {
         }
     }
 
-    private void paragraph(List<Span> lines) {
+    private void paragraph(List<Span> lines, int depth) {
         for (Span line : lines) {
-            add(List.of(line), false);
+            add(List.of(line), false, depth);
         }
         blocks++;
     }
@@ -84,18 +84,18 @@ final class EntryReader {
         List<Span> said = new ArrayList<>(List.of(numbered ? first : afterBullet(first)));
         if (leaf instanceof Paragraph) {
             List<Span> all = spans(leaf);
-            runOn(all.subList(Math.min(1, all.size()), all.size()), said);
+            runOn(all.subList(Math.min(1, all.size()), all.size()), said, depth + 1);
         }
-        add(said, true);
+        add(said, true, depth + 1);
         blocks++;
         rest(item, leaf, depth);
     }
 
     /** Joins the lines that run on to what was said; a line with a label of its own begins a new entry. */
-    private void runOn(List<Span> lines, List<Span> said) {
+    private void runOn(List<Span> lines, List<Span> said, int depth) {
         for (Span line : lines) {
             if (LABEL.matcher(line.of(file)).find()) {
-                add(said, true);
+                add(said, true, depth);
                 said.clear();
             }
             said.add(line);
@@ -132,9 +132,9 @@ final class EntryReader {
         return matcher.find() ? new Span(line.start() + matcher.end(), line.end()) : line;
     }
 
-    private void add(List<Span> lines, boolean item) {
+    private void add(List<Span> lines, boolean item, int depth) {
         Span span = lines.get(0).to(lines.get(lines.size() - 1));
-        entries.add(new Entry(Written.of(file, lines), span, item, blocks));
+        entries.add(new Entry(Written.of(file, lines), span, item, depth, blocks));
     }
 
     static List<Span> spans(Node node) {

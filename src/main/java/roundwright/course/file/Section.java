@@ -1,8 +1,10 @@
 package roundwright.course.file;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import roundwright.notation.Span;
 
 /**
@@ -60,5 +62,16 @@ public record Section(
     /** The first setting of a key. */
     public Optional<Setting> setting(String key) {
         return settings().stream().filter(setting -> setting.key().equals(key)).findFirst();
+    }
+
+    /** The paragraphs, each with its lines joined. */
+    public List<String> paragraphs() {
+        Map<Integer, String> paragraphs = new TreeMap<>();
+        for (Entry entry : entries) {
+            if (!entry.item()) {
+                paragraphs.merge(entry.block(), entry.written().text(), (above, line) -> above + " " + line);
+            }
+        }
+        return List.copyOf(paragraphs.values());
     }
 }

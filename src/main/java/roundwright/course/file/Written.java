@@ -97,21 +97,37 @@ public record Written(String text, int at, List<Piece> pieces) {
     }
 
     private int place(int here) {
-        int place = at;
-        for (Piece piece : pieces) {
-            if (piece.here() > here) {
-                break;
-            }
-            place = piece.there() + Math.min(here - piece.here(), piece.length());
+        if (pieces.isEmpty()) {
+            return at;
         }
-        return place;
+        Piece piece = pieces.get(pieceAt(here));
+        return piece.there() + Math.max(0, Math.min(here - piece.here(), piece.length()));
+    }
+
+    /** The last piece that begins at or before a character; the first where none does. */
+    private int pieceAt(int here) {
+        int low = 0;
+        int high = pieces.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (pieces.get(middle).here() <= here) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
     }
 
     /** A stretch of this text as a text of its own, trimmed, with its places. */
     public Written part(int from, int to) {
         Span trimmed = trimmed(text, new Span(from, to));
         List<Piece> inside = new ArrayList<>();
-        for (Piece piece : pieces) {
+        for (int index = pieceAt(trimmed.start()); index < pieces.size(); index++) {
+            Piece piece = pieces.get(index);
+            if (piece.here() >= trimmed.end()) {
+                break;
+            }
             int start = Math.max(piece.here(), trimmed.start());
             int end = Math.min(piece.here() + piece.length(), trimmed.end());
             if (start < end) {
@@ -119,5 +135,21 @@ public record Written(String text, int at, List<Piece> pieces) {
             }
         }
         return new Written(trimmed.of(text), place(trimmed.start()), inside);
+    }
+
+    /** What stands between commas and semicolons, each trimmed; what is blank is left out. */
+    public List<Written> split() {
+        List<Written> parts = new ArrayList<>();
+        int from = 0;
+        for (int to = 0; to <= text.length(); to++) {
+            if (to == text.length() || text.charAt(to) == ',' || text.charAt(to) == ';') {
+                Written part = part(from, to);
+                if (!part.isBlank()) {
+                    parts.add(part);
+                }
+                from = to + 1;
+            }
+        }
+        return parts;
     }
 }

@@ -1,0 +1,163 @@
+package roundwright.course.file;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import roundwright.course.RoundRange;
+import roundwright.notation.Span;
+import roundwright.notation.Terms;
+import roundwright.technique.FirstUses;
+import roundwright.technique.FirstUses.Missing;
+import roundwright.technique.FirstUses.Place;
+import roundwright.technique.FirstUses.Use;
+import roundwright.technique.Technique;
+import roundwright.technique.Techniques;
+import roundwright.wording.Wording;
+
+/**
+ * Checks the lessons' techniques against those that the pattern uses. A technique that no lesson names is introduced where the pattern
+ * first uses it, and nothing need be said of it.
+ */
+final class TechniqueChecks {
+    /** New techniques that a first session, and a later one, can hold. Source: the trade's one new movement or two small ones a session. */
+    private static final int MOST_NEW_AT_FIRST = 3;
+
+    private static final int MOST_NEW = 2;
+
+    private final List<PlacedLesson> lessons;
+    private final FirstUses uses;
+    private final Techniques techniques;
+    private final Terms terms;
+    private final Problems problems;
+    private final Map<String, Integer> introduced = new HashMap<>();
+
+    TechniqueChecks(List<PlacedLesson> lessons, FirstUses uses, Techniques techniques, Terms terms, Problems problems) {
+        this.lessons = lessons;
+        this.uses = uses;
+        this.techniques = techniques;
+        this.terms = terms;
+        this.problems = problems;
+    }
+
+    void check() {
+        lessons.forEach(this::introduce);
+        uses.missing().forEach(this::missing);
+        lessons.forEach(this::tooMany);
+    }
+
+    private void introduce(PlacedLesson lesson) {
+        int number = lesson.lesson().number();
+        for (PlacedTechnique named : lesson.introduced()) {
+            Technique technique = techniques.get(named.id()).orElseThrow();
+            Integer before = introduced.putIfAbsent(named.id(), number);
+            if (before != null) {
+                problems.remark("introduced-twice", named.span(), technique.name(terms), before);
+            } else {
+                introduced(technique, named.span(), number);
+            }
+        }
+    }
+
+    private void introduced(Technique technique, Span at, int number) {
+        Optional<Place> place = uses.of(technique.id());
+        if (place.isEmpty()) {
+            if (!technique.groundwork() && !leadsUp(technique)) {
+                problems.warning("introduced-never-used", at, technique.name(terms), number);
+            }
+            return;
+        }
+        Optional<Integer> used = lessonOf(place.get());
+        String where = where(place.get());
+        if (used.isPresent() && used.get() < number) {
+            problems.warning("used-before-introduced", at, technique.name(terms), where, used.get(), number);
+        } else if (used.isPresent() && used.get() > number && !technique.groundwork()) {
+            problems.remark("introduced-early", at, technique.name(terms), number, where, used.get());
+        }
+    }
+
+    /** Whether something that the pattern uses needs it: then it is worth a lesson though no line writes it. */
+    private boolean leadsUp(Technique technique) {
+        return uses.all().stream()
+                .map(use -> use.technique().needs())
+                .anyMatch(needs ->
+                        needs.all().contains(technique.id()) || needs.oneOf().contains(technique.id()));
+    }
+
+    private String where(Place place) {
+        return Where.say(place);
+    }
+
+    /** The lesson in which an item is worked; an instruction goes with the round before it, at a part's start with the one after. */
+    private Optional<Integer> lessonOf(Place place) {
+        Optional<Place> round = Where.roundOf(place, uses.places());
+        return round.flatMap(worked -> lessons.stream()
+                .filter(lesson -> Stream.concat(lesson.lesson().rounds().stream(), lesson.lesson().homework().stream())
+                        .anyMatch(range -> contains(range, worked)))
+                .map(lesson -> lesson.lesson().number())
+                .findFirst());
+    }
+
+    private static boolean contains(RoundRange range, Place place) {
+        return place.round()
+                .filter(round -> range.contains(place.part(), round))
+                .isPresent();
+    }
+
+    /** What the pattern skips is said where the lesson is, unless an earlier lesson teaches it anyway. */
+    private void missing(Missing missing) {
+        Optional<Integer> number = lessonOf(missing.use().place());
+        List<String> before = missing.before().stream()
+                .filter(technique ->
+                        number.isEmpty() || introduced.getOrDefault(technique.id(), Integer.MAX_VALUE) > number.get())
+                .map(technique -> technique.name(terms))
+                .toList();
+        if (!before.isEmpty() && number.isPresent()) {
+            problems.remark(
+                    "prerequisite-missing",
+                    lesson(number.get()).roundsSpan(),
+                    missing.use().technique().name(terms),
+                    Where.say(missing.use().place()),
+                    Wording.list(before));
+        }
+    }
+
+    private PlacedLesson lesson(int number) {
+        return lessons.stream()
+                .filter(lesson -> lesson.lesson().number() == number)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void tooMany(PlacedLesson lesson) {
+        int number = lesson.lesson().number();
+        boolean first = lesson == lessons.get(0);
+        Set<String> fresh = new LinkedHashSet<>();
+        for (Use use : uses.all()) {
+            boolean named = introduced.containsKey(use.technique().id());
+            boolean here = named
+                    ? introduced.get(use.technique().id()) == number
+                    : lessonOf(use.place()).filter(used -> used == number).isPresent();
+            if (here && !use.technique().groundwork()) {
+                fresh.add(use.technique().name(terms));
+            }
+        }
+        int most = first ? MOST_NEW_AT_FIRST : MOST_NEW;
+        if (fresh.size() > most) {
+            problems.remark(
+                    "too-many-new",
+                    lesson.section()
+                            .setting("new")
+                            .map(setting -> setting.entry().written().span())
+                            .orElse(lesson.section().heading()),
+                    number,
+                    fresh.size(),
+                    Wording.list(new ArrayList<>(fresh)),
+                    most);
+        }
+    }
+}
