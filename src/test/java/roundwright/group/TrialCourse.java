@@ -33,11 +33,17 @@ public final class TrialCourse {
                 RoundRange range = new RoundRange(
                         part.name(), from, Math.min(from + 3, part.rounds().size()));
                 lessons.add(new Lesson(
-                        lessons.size() + 1, "Evening", List.of(range), List.of(), Optional.empty(), List.of()));
+                        lessons.size() + 1,
+                        "Evening",
+                        List.of(range),
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of()));
             }
         }
-        CourseSettings settings =
-                new CourseSettings(Optional.empty(), Optional.empty(), Optional.empty(), 90, OptionalDouble.empty());
+        CourseSettings settings = new CourseSettings(
+                Optional.empty(), Optional.empty(), Optional.empty(), 90, OptionalDouble.empty(), List.of());
         return new Course("Trial", "", settings, new Pattern(Terms.UK, List.of(parts)), lessons, List.of());
     }
 
