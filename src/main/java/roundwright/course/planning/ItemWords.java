@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import roundwright.course.RoundRange;
+import roundwright.wording.Wording;
 
 /** Names of items and of stretches of them, as a lesson's heading or a remark says them. */
 public final class ItemWords {
+    private static final Wording WORDS = Wording.of("course");
+
     private ItemWords() {}
 
     /** {@code Tower 5}, or the instruction as written. */
@@ -26,6 +29,14 @@ public final class ItemWords {
             }
         }
         return String.join(", ", names);
+    }
+
+    /** What a lesson does in class, and after it as homework. */
+    public static String lesson(Plan plan, PlannedLesson lesson) {
+        String inClass = names(plan.inClass(lesson));
+        return lesson.stretch().hasHomework()
+                ? WORDS.say("plan-with-homework", inClass, names(plan.atHome(lesson)))
+                : inClass;
     }
 
     private static String name(List<PlanItem> run) {

@@ -1,0 +1,100 @@
+package roundwright.course.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundwright.wording.Wording;
+
+/**
+ * The plan of a running group made anew: what is done stays, the rest is split by the group's own pace.
+ *
+ * @param done items that count as done; the rest's items begin after them
+ * @param rest the plan of what is left; its lessons are numbered on from the sessions held
+ * @param changes lesson by lesson, of all lessons from the next on, in the old plan or in the new
+ * @param behind students whom the plan leaves behind, those with most to catch up first
+ */
+public record Replanning(int done, Plan rest, List<LessonChange> changes, List<LeftBehind> behind) {
+    private static final Wording WORDS = Wording.of("course");
+
+    /** Less a lesson is made up between chatting and packing up. */
+    private static final double WORTH_SAYING = 1;
+
+    public Replanning {
+        changes = List.copyOf(changes);
+        behind = List.copyOf(behind);
+    }
+
+    /**
+     * Plans the rest anew.
+     *
+     * @param current the plan that the group has followed so far, from the course's beginning
+     * @param sessions how many sessions are left; empty to take the number that is cheapest
+     */
+    public static Replanning of(Plan current, GroupNow now, OptionalInt sessions) throws CannotPlan {
+        int size = current.items().size();
+        if (now.done() >= size) {
+            throw new CannotPlan(WORDS.say("plan-all-done"));
+        }
+        PlanSettings before = current.settings();
+        List<PlanItem> left = current.items().subList(now.done(), size).stream()
+                .map(item -> item.atPace(before.pace(), now.pace()))
+                .toList();
+        PlanSettings settings =
+                new PlanSettings(before.minutes(), now.pace(), before.mostNew(), before.homeworkMinutes());
+        Plan rest = Planner.plan(
+                new PlanRequest(left, settings, sessions, now.sessionsHeld(), locked(current, now.done())));
+        return new Replanning(now.done(), rest, changes(current, now.sessionsHeld(), rest), behind(current, now, rest));
+    }
+
+    /** Locked lessons that have not begun, as places in what is left. */
+    private static List<Stretch> locked(Plan current, int done) {
+        return current.lessons().stream()
+                .filter(PlannedLesson::locked)
+                .map(PlannedLesson::stretch)
+                .filter(stretch -> stretch.from() >= done)
+                .map(stretch -> new Stretch(stretch.from() - done, stretch.to() - done, stretch.last() - done))
+                .toList();
+    }
+
+    private static List<LessonChange> changes(Plan current, int held, Plan rest) {
+        int last = Math.max(lastNumber(current), lastNumber(rest));
+        List<LessonChange> changes = new ArrayList<>();
+        for (int number = held + 1; number <= last; number++) {
+            changes.add(new LessonChange(number, words(current, number), words(rest, number)));
+        }
+        return changes;
+    }
+
+    private static int lastNumber(Plan plan) {
+        return plan.sessionsBefore() + plan.lessons().size();
+    }
+
+    private static Optional<String> words(Plan plan, int number) {
+        return plan.lessons().stream()
+                .filter(lesson -> lesson.number() == number)
+                .map(lesson -> ItemWords.lesson(plan, lesson))
+                .findFirst();
+    }
+
+    private static List<LeftBehind> behind(Plan current, GroupNow now, Plan rest) {
+        return now.learners().stream()
+                .map(learner -> behind(current, now, rest, learner))
+                .filter(one -> one.items() > 0 || one.extraMinutes() >= WORTH_SAYING)
+                .sorted((one, other) -> Double.compare(
+                        other.catchUpMinutes() + other.extraMinutes(), one.catchUpMinutes() + one.extraMinutes()))
+                .toList();
+    }
+
+    private static LeftBehind behind(Plan current, GroupNow now, Plan rest, Learner learner) {
+        int from = Math.min(learner.done(), now.done());
+        double catchUp = current.items().subList(from, now.done()).stream()
+                .map(item -> item.atPace(current.settings().pace(), learner.pace()))
+                .mapToDouble(item -> item.working() + item.counting())
+                .sum();
+        int stitches = rest.items().stream().mapToInt(PlanItem::stitches).sum();
+        double slower = stitches / learner.pace() - stitches / now.pace();
+        double extra = Math.max(0, slower) / rest.lessons().size();
+        return new LeftBehind(learner.name(), now.done() - from, catchUp, extra);
+    }
+}
