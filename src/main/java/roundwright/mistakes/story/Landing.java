@@ -85,7 +85,27 @@ public final class Landing {
         return place >= 0 && place < totals.length ? byTheLine[place] : 0;
     }
 
-    /** What the count takes, the likeliest first. */
+    /** What takes the outcomes of a count one after another and says whether it wants more. */
+    public interface Each {
+        boolean take(int code, double chance);
+    }
+
+    /**
+     * Hands out what can lie behind a count made, as packed {@link Kinds} with P(made, kinds | stitches below), the likeliest
+     * first; the same kinds may come several times.
+     */
+    public void forEachOutcome(int made, Each each) {
+        if (chance(made) == 0) {
+            return;
+        }
+        Outcomes outcomes = outcomes(made);
+        for (int entry = 0; entry < outcomes.codes().length; entry++) {
+            if (!each.take(outcomes.codes()[entry], outcomes.chances()[entry])) {
+                return;
+            }
+        }
+    }
+
     Outcomes outcomes(int made) {
         int place = made - from();
         if (named[place] == null) {

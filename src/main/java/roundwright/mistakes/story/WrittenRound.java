@@ -75,6 +75,17 @@ public final class WrittenRound {
         return Arrays.stream(makes).sum();
     }
 
+    /** What comes of so many stitches below when no mistake happens and the marker decides where the round ends. */
+    public int workedOn(int below) {
+        int used = 0;
+        int made = 0;
+        for (int step = 0; step < takes.length && used + takes[step] <= below; step++) {
+            used += takes[step];
+            made += makes[step];
+        }
+        return made + below - used;
+    }
+
     /** Whether it has an increase or a decrease. */
     public boolean shapes() {
         for (int step = 0; step < takes.length; step++) {

@@ -1,0 +1,119 @@
+package roundwright.mistakes.chain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+import roundwright.mistakes.story.Kind;
+import roundwright.mistakes.story.Kinds;
+import roundwright.mistakes.story.Landing;
+import roundwright.mistakes.story.Rates;
+import roundwright.mistakes.story.Tally;
+
+/** Asks what happened in one round, given what is known from below (outside) and from the rounds worked onto it (inside). */
+final class Inquiry {
+    /** A single outcome less likely than this is not looked at, nor a cause listed. */
+    private static final double LOOKED_AT = 1e-7;
+
+    private static final double LISTED = 1e-5;
+
+    private final Node node;
+    private final double[] outside;
+    private final double[] inside;
+    private final Rates rates;
+    private final double total;
+
+    Inquiry(Node node, double[] outside, double[] inside, Rates rates) {
+        this.node = node;
+        this.outside = outside;
+        this.inside = inside;
+        this.rates = rates;
+        this.total = total();
+    }
+
+    private double total() {
+        double sum = 0;
+        for (int from = 0; !node.anew && from < outside.length; from++) {
+            for (int to = 0; to < inside.length; to++) {
+                sum += outside[from] * node.moves[from][to] * inside[to];
+            }
+        }
+        return sum;
+    }
+
+    /** Hands out every way the round may have gone, with its probability; the same kinds may come several times. */
+    void forEachWay(Tally.Each each) {
+        for (int from = 0; !node.anew && from < outside.length; from++) {
+            Landing landing = node.round.story().get().at(node.below[from]);
+            for (int to = 0; to < inside.length; to++) {
+                if (outside[from] * node.moves[from][to] * inside[to] > LOOKED_AT * total) {
+                    ways(landing, from, to, each);
+                }
+            }
+        }
+    }
+
+    private void ways(Landing landing, int from, int to, Tally.Each each) {
+        int made = node.counts[to];
+        double scale = outside[from] * inside[to] * node.seen.reports(made, rates) / total;
+        int mark = node.seen.miscounted(made) ? Kinds.of(Kind.MISCOUNTED).code() : 0;
+        boolean answered = !node.seen.answers().isEmpty();
+        landing.forEachOutcome(made, (code, part) -> {
+            Kinds kinds = new Kinds(code + mark);
+            each.take(kinds, scale * part * (answered ? node.seen.answers(kinds) : 1));
+            return scale * part > LOOKED_AT;
+        });
+    }
+
+    Finding finding() {
+        return new Finding(
+                node.round.part(),
+                node.round.number(),
+                node.seen.reported(),
+                !node.anew,
+                causes(),
+                counts(),
+                -Math.log(node.evidence),
+                expected(),
+                node.origins.began());
+    }
+
+    private List<Finding.Cause> causes() {
+        Tally tally = new Tally();
+        forEachWay((kinds, chance) -> tally.add(kinds.code(), chance));
+        List<Finding.Cause> causes = new ArrayList<>();
+        tally.forEach((kinds, chance) -> {
+            if (chance > LISTED) {
+                causes.add(new Finding.Cause(kinds, chance));
+            }
+        });
+        causes.sort(Comparator.comparingDouble(Finding.Cause::probability)
+                .reversed()
+                .thenComparing(cause -> cause.kinds().code()));
+        return causes;
+    }
+
+    private List<Finding.TrueCount> counts() {
+        List<Finding.TrueCount> counts = new ArrayList<>();
+        for (int to = 0; to < node.counts.length; to++) {
+            double chance = node.anew ? node.belief[to] : 0;
+            for (int from = 0; !node.anew && from < outside.length; from++) {
+                chance += outside[from] * node.moves[from][to] * inside[to] / total;
+            }
+            counts.add(new Finding.TrueCount(node.counts[to], chance));
+        }
+        counts.sort(Comparator.comparingDouble(Finding.TrueCount::probability).reversed());
+        return counts;
+    }
+
+    private OptionalInt expected() {
+        if (node.round.line().isEmpty()) {
+            return node.round.count();
+        }
+        int likeliest = 0;
+        for (int from = 1; from < outside.length; from++) {
+            likeliest = outside[from] > outside[likeliest] ? from : likeliest;
+        }
+        return OptionalInt.of(node.round.line().get().workedOn(node.below[likeliest]));
+    }
+}
