@@ -1,0 +1,250 @@
+package roundwright.notation;
+
+import roundwright.notation.WrittenLine.Count;
+
+/** Finds the count that a line states: "(18)", "= 18 sts", "– 18", "you should have 18 stitches", "30 dc, 10 ch-1 sps". */
+final class CountReader {
+    private final Reading line;
+    private final Cursor cursor;
+
+    private int stitches;
+    private int all;
+    private int parts;
+    private boolean named;
+    private boolean ofStitches;
+
+    CountReader(Reading line) {
+        this.line = line;
+        this.cursor = line.cursor;
+    }
+
+    /** Reads over a count that stands at the cursor; false, and the cursor unmoved, where none does. */
+    boolean read() {
+        int begin = cursor.at;
+        boolean found = switch (cursor.peek().meaning()) {
+            case OPEN -> bracketed();
+            case EQUALS -> marked();
+            case YOUHAVE, TOTAL -> said();
+            case NUMBER -> bare();
+            case DASH, COLON -> dashed();
+            default -> false;
+        };
+        if (!found) {
+            cursor.at = begin;
+            return false;
+        }
+        keep(cursor.since(begin));
+        return true;
+    }
+
+    private void keep(Span span) {
+        if (stitches > 0 || ofStitches) {
+            line.counts.add(new Count(stitches, span, true));
+        }
+        if (all != stitches && all > 0) {
+            line.counts.add(new Count(all, span, true));
+        }
+    }
+
+    private boolean bracketed() {
+        int begin = cursor.at;
+        cursor.next();
+        cursor.skip(Meaning.OPEN);
+        if (!numbers()) {
+            return false;
+        }
+        if (!cursor.accept(Meaning.SHUT) && !cursor.done()) {
+            return false;
+        }
+        cursor.skip(Meaning.SHUT);
+        return endsHere()
+                && (line.stitches || cursor.peek(begin - cursor.at + 1).is(Meaning.EQUALS));
+    }
+
+    private boolean marked() {
+        cursor.skip(Meaning.EQUALS, Meaning.OPEN);
+        boolean found = numbers();
+        cursor.accept(Meaning.SHUT);
+        return found;
+    }
+
+    private boolean said() {
+        cursor.skip(
+                Meaning.YOUHAVE,
+                Meaning.TOTAL,
+                Meaning.COLON,
+                Meaning.EQUALS,
+                Meaning.OF,
+                Meaning.THE,
+                Meaning.NOW,
+                Meaning.OPEN,
+                Meaning.DASH);
+        boolean found = line.stitches && numbers();
+        cursor.accept(Meaning.SHUT);
+        return found;
+    }
+
+    /** "18 sts", "18" at the very end. */
+    private boolean bare() {
+        if (!line.stitches || cursor.at == 0) {
+            return false;
+        }
+        Meaning after = cursor.peek(1).meaning();
+        boolean alone = after == Meaning.FINISH || after == Meaning.STOP && onlyMarks(1);
+        boolean named = after == Meaning.ST && !placeAfter(2);
+        if (!alone && !named && after != Meaning.TOTAL) {
+            return false;
+        }
+        return numbers();
+    }
+
+    private boolean placeAfter(int ahead) {
+        return switch (cursor.peek(ahead).meaning()) {
+            case IN, EACH, TOG, BETWEEN, TIMES -> true;
+            default -> false;
+        };
+    }
+
+    private boolean onlyMarks(int ahead) {
+        int place = ahead;
+        while (cursor.peek(place).meaning().parts()) {
+            place++;
+        }
+        return cursor.is(place, Meaning.FINISH);
+    }
+
+    /** "– 18", "- 18 sc" as the last thing in the line. */
+    private boolean dashed() {
+        if (!line.stitches) {
+            return false;
+        }
+        cursor.next();
+        cursor.skip(Meaning.DASH, Meaning.OPEN);
+        boolean found = numbers();
+        cursor.accept(Meaning.SHUT);
+        return found && (parts > 0) && onlyMarks(0);
+    }
+
+    /** "18", "= 18 sc", "21 tr + 3 ch", "18 stitches in total". */
+    private boolean numbers() {
+        stitches = 0;
+        all = 0;
+        parts = 0;
+        ofStitches = false;
+        do {
+            int before = cursor.at;
+            cursor.skip(
+                    Meaning.EQUALS,
+                    Meaning.YOUHAVE,
+                    Meaning.TOTAL,
+                    Meaning.NOW,
+                    Meaning.COLON,
+                    Meaning.DASH,
+                    Meaning.THE,
+                    Meaning.OF,
+                    Meaning.WORK);
+            if (!cursor.is(Meaning.NUMBER)) {
+                cursor.at = before;
+                return parts > 0 && cursor.peek(-1).is(Meaning.AND) == false;
+            }
+            int number = cursor.next().value();
+            if (!unit(number)) {
+                return false;
+            }
+        } while (another());
+        return true;
+    }
+
+    private boolean another() {
+        int before = cursor.at;
+        cursor.skip(Meaning.COMMA, Meaning.AND, Meaning.SLASH, Meaning.WITH);
+        if (cursor.at > before
+                && cursor.is(Meaning.NUMBER)
+                && !cursor.is(1, Meaning.TIMES)
+                && !cursor.is(1, Meaning.ROUND)) {
+            return true;
+        }
+        cursor.at = before;
+        return false;
+    }
+
+    private boolean unit(int number) {
+        parts++;
+        boolean counted = true;
+        boolean total = false;
+        cursor.accept(Meaning.DASH);
+        while (true) {
+            switch (cursor.peek().meaning()) {
+                case ST, STITCH, SPECIAL, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
+                case CHAIN -> {
+                    cursor.next();
+                    counted = false;
+                    if (cursor.is(Meaning.DASH) && cursor.is(1, Meaning.NUMBER)) {
+                        cursor.next();
+                        cursor.next();
+                    }
+                }
+                case CHAINSPACE, SPACE, PETAL -> {
+                    cursor.next();
+                    counted = false;
+                }
+                case TOTAL -> {
+                    cursor.next();
+                    total = true;
+                }
+                case IN -> {
+                    if (!cursor.is(1, Meaning.TOTAL) && !cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.THE)) {
+                        return false;
+                    }
+                    cursor.next();
+                    cursor.skip(Meaning.THE, Meaning.ROUND);
+                }
+                case TIMES, ROUND, INC, DEC, MORE, EACH, TOG, MEASURE -> {
+                    return false;
+                }
+                default -> {
+                    count(number, counted, total);
+                    return true;
+                }
+            }
+        }
+    }
+
+    private void count(int number, boolean counted, boolean total) {
+        all += number;
+        if (counted) {
+            ofStitches = true;
+            stitches += number;
+        }
+        if (total) {
+            stitches = number;
+            all = number;
+        }
+    }
+
+    /** Whether a bracket that closes here is not repeated or placed by what follows. */
+    private boolean endsHere() {
+        Meaning after = cursor.peek().meaning();
+        boolean goesOn = switch (after) {
+            case TIMES, COUNTER, IN, AROUND, TOEND, EACH, REPEAT -> true;
+            case NUMBER -> cursor.is(1, Meaning.TIMES);
+            case STAR -> cursor.is(1, Meaning.NUMBER);
+            default -> false;
+        };
+        return !goesOn && !(after == Meaning.COMMA && worksAfter());
+    }
+
+    private boolean worksAfter() {
+        for (int ahead = 0; ; ahead++) {
+            switch (cursor.peek(ahead).meaning()) {
+                case FINISH, NOTE, JOIN, CLOSE, TURN, STOP, NOT -> {
+                    return false;
+                }
+                case STITCH, SPECIAL, INC, DEC, INVDEC, SKIP -> {
+                    return true;
+                }
+                default -> {}
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package roundwright.notation;
+
+import java.util.List;
+
+/** A place among the tokens of a line, and what has been found so far that is not part of the tree. */
+final class Cursor {
+    private static final Token FINISH = Token.mark(Meaning.FINISH, 0, 0, 0, true);
+
+    private final List<Token> tokens;
+    private final Token finish;
+    int at;
+
+    Cursor(List<Token> tokens) {
+        this.tokens = tokens;
+        int end = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).end();
+        this.finish = tokens.isEmpty() ? FINISH : Token.mark(Meaning.FINISH, 0, end, end, true);
+    }
+
+    Token peek() {
+        return peek(0);
+    }
+
+    Token peek(int ahead) {
+        int place = at + ahead;
+        return place < tokens.size() && place >= 0 ? tokens.get(place) : finish;
+    }
+
+    Token next() {
+        Token token = peek();
+        at++;
+        return token;
+    }
+
+    boolean is(Meaning meaning) {
+        return peek().is(meaning);
+    }
+
+    boolean is(int ahead, Meaning meaning) {
+        return peek(ahead).is(meaning);
+    }
+
+    boolean accept(Meaning meaning) {
+        if (is(meaning)) {
+            at++;
+            return true;
+        }
+        return false;
+    }
+
+    void skip(Meaning... meanings) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (Meaning meaning : meanings) {
+                again |= accept(meaning);
+            }
+        }
+    }
+
+    boolean done() {
+        return at >= tokens.size();
+    }
+
+    /** From the start of the token at {@code from} to the end of the token before the cursor. */
+    Span since(int from) {
+        int start = from < tokens.size() ? tokens.get(from).start() : finish.end();
+        int end = at > from && at <= tokens.size() ? tokens.get(at - 1).end() : Math.max(start, finish.end());
+        return new Span(start, Math.max(start, end));
+    }
+
+    int size() {
+        return tokens.size();
+    }
+}

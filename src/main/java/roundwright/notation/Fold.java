@@ -1,0 +1,62 @@
+package roundwright.notation;
+
+/**
+ * What a character stands for in a written round: letters in lower case and in plain Latin, full-width and look-alike
+ * forms as the ones they look like, every dash as {@code -}, every blank as a space. One character in, one out, so
+ * that places in the folded text are places in the original.
+ */
+final class Fold {
+    /** Stands for a character that shows nothing and means nothing (joiners, soft hyphens, accents on their own). */
+    static final char NOTHING = 0;
+
+    private static final char[] TABLE = new char[0x10000];
+
+    private static final String LOOK_ALIKES =
+            "аa еe оo рp сc хx уy іi ѕs јj кk мm нh тt вb гr пn иu дd ԁd ɡg һh ӏl ıi ɩi οo ρp αa τt νv ιi κk εe χx υu"
+                    + " АA ЕE ОO РP СC ХX УY ІI ЅS ЈJ КK МM НH ТT ВB ΟO ΡP ΑA ΤT ΙI ΚK ΕE ΧX ΝN ΒB ΗH ΜM ΖZ ΥY"
+                    + " ×x ✕x ✖x ⨯x ⅹx ∗* ＊* ★* ☆* ✱* ✳* ⁎* ✻* †* ‡* ❋* •• –- —- −- ‐- ‑- ‒- ―- ﹣- 〜- ~- „\" “\" ”\" «\" »\" ‘' ’' ′' ´' `'"
+                    + " ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf";
+
+    static {
+        for (int i = 0; i < TABLE.length; i++) {
+            TABLE[i] = plain((char) i);
+        }
+        for (String pair : LOOK_ALIKES.split(" ")) {
+            TABLE[pair.charAt(0)] = Character.toLowerCase(pair.charAt(1));
+        }
+        TABLE['İ'] = 'i';
+        TABLE[0x1E9E] = 's';
+    }
+
+    private Fold() {}
+
+    static char of(char c) {
+        return TABLE[c];
+    }
+
+    private static char plain(char c) {
+        if (c >= 0xFF01 && c <= 0xFF5E) {
+            return plain((char) (c - 0xFEE0));
+        }
+        if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
+            return ' ';
+        }
+        int type = Character.getType(c);
+        if (type == Character.NON_SPACING_MARK || type == Character.FORMAT || c == 0xFE0F) {
+            return NOTHING;
+        }
+        if (type == Character.DECIMAL_DIGIT_NUMBER) {
+            return (char) ('0' + Character.digit(c, 10));
+        }
+        return c < 0x80 ? Character.toLowerCase(c) : unaccented(c);
+    }
+
+    private static char unaccented(char c) {
+        if (!Character.isLetter(c)) {
+            return c;
+        }
+        char first = java.text.Normalizer.normalize(String.valueOf(c), java.text.Normalizer.Form.NFKD)
+                .charAt(0);
+        return first < 0x80 && Character.isLetterOrDigit(first) ? Character.toLowerCase(first) : c;
+    }
+}

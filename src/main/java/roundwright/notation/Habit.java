@@ -1,0 +1,52 @@
+package roundwright.notation;
+
+/**
+ * A way of writing that different writers mean differently. Where a line can be read in more than one way, it is one of
+ * these that decides; {@code options} is how many ways there are. The first option is the commonest in the trade.
+ */
+public enum Habit {
+    /** "2 dc": one in each of two stitches, or two in one stitch. */
+    SMALL_NUMBER(2),
+    /** "2 dc in next 2 sts": one in each of the two, or two in each. */
+    NUMBER_IN_NEXT(2),
+    /** "inc 2": two increases, or two stitches in one. */
+    NUMBER_AFTER_INCREASE(2),
+    /** "dec 2": one decrease over two stitches, or two decreases. */
+    NUMBER_AFTER_DECREASE(2),
+    /** "rep from * 5 times": that many times more, or in all. */
+    REPEAT_FROM(2),
+    /** "dc, inc, repeat 5 times": in all, or that many times more. */
+    REPEAT_LIST(2),
+    /** A starting chain stands apart, or counts as a stitch. */
+    STARTING_CHAIN(2),
+    /** Chains between stitches are not counted, or are. */
+    CHAINS(2),
+    /** A list without any repeat is worked once, or until the round is full. */
+    BARE_LIST(2),
+    /** A bracket without a number is repeated until the round is full, is worked once, or is an aside. */
+    BARE_BRACKET(3),
+    /** "around" or "x 6" after the last of several steps: for that step alone, or for all of them. */
+    SCOPE(2),
+    /** A number of stitches at the very end: more steps, or the count. */
+    NUMBER_AT_END(2),
+    /** A last slip stitch joins the round, or is a stitch. */
+    LAST_SLIP_STITCH(2),
+    /** A slip stitch in the course of a round is a stitch, or only a way to move. */
+    SLIP_STITCH(2),
+    /** "in the same stitch": the one just worked into, or the first of the round. */
+    SAME_STITCH(2),
+    /** A step in brackets straight after another: what the other means, or a step of its own. */
+    ASIDE(2),
+    /** A number in brackets at the end: the count, or something else. */
+    COUNT_IN_BRACKETS(2);
+
+    private final int options;
+
+    Habit(int options) {
+        this.options = options;
+    }
+
+    public int options() {
+        return options;
+    }
+}

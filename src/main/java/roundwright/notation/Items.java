@@ -1,0 +1,172 @@
+package roundwright.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundwright.notation.Node.Choice;
+import roundwright.notation.Node.Manner;
+import roundwright.notation.Node.Note;
+import roundwright.notation.Node.Repeat;
+import roundwright.notation.Node.Sequence;
+import roundwright.notation.Node.Work;
+import roundwright.notation.RepeatWords.Often;
+
+/** The steps of a list while it is read, and how words that repeat some of them take hold. */
+final class Items {
+    final List<Node> nodes = new ArrayList<>();
+
+    /** Where the steps begin that a repeat of the list would take in. */
+    private int from;
+
+    /** Whether a mark stands after the last step. */
+    boolean parted;
+
+    void add(Node node) {
+        nodes.add(node);
+        parted = false;
+    }
+
+    /** A thing that no repeat of the list takes in: a note, a join, a starting chain. */
+    void addApart(Node node) {
+        nodes.add(node);
+        if (from == nodes.size() - 1) {
+            from = nodes.size();
+        }
+        parted = false;
+    }
+
+    boolean empty() {
+        return from >= nodes.size();
+    }
+
+    Node last() {
+        return nodes.isEmpty() ? null : nodes.get(nodes.size() - 1);
+    }
+
+    /** A new list begins here: what stands before is not taken in by later repeats. */
+    void fence() {
+        from = nodes.size();
+    }
+
+    /** Takes hold of the steps that the words mean. False where there is nothing to repeat. */
+    boolean repeat(Often often, Span words) {
+        dropNotes();
+        if (empty()) {
+            return false;
+        }
+        int last = nodes.size() - 1;
+        Node node = nodes.get(last);
+        if (node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET) {
+            nodes.set(last, repeated(bodyOf(choice), often, node.span().to(words)));
+        } else if (last == from) {
+            nodes.set(last, repeated(List.of(node), often, node.span().to(words)));
+        } else if (parted || often.repeat()) {
+            wholeList(often, words);
+        } else {
+            scope(often, words);
+        }
+        return true;
+    }
+
+    private void dropNotes() {
+        while (nodes.size() > from && last() instanceof Note) {
+            nodes.remove(nodes.size() - 1);
+        }
+    }
+
+    private void wholeList(Often often, Span words) {
+        List<Node> body = List.copyOf(nodes.subList(from, nodes.size()));
+        nodes.subList(from, nodes.size()).clear();
+        nodes.add(repeated(body, often, body.get(0).span().to(words)));
+    }
+
+    /** "dc, inc x 6": the last step, or the list; the sums decide. */
+    private void scope(Often often, Span words) {
+        List<Node> body = List.copyOf(nodes.subList(from, nodes.size()));
+        nodes.subList(from, nodes.size()).clear();
+        List<Node> alone = new ArrayList<>(body.subList(0, body.size() - 1));
+        Node last = body.get(body.size() - 1);
+        alone.add(repeated(List.of(last), often, last.span().to(words)));
+        Span span = body.get(0).span().to(words);
+        nodes.add(new Choice(span, Habit.SCOPE, List.of(new Sequence(span, alone), repeated(body, often, span))));
+    }
+
+    private static List<Node> bodyOf(Choice bracket) {
+        return ((Repeat) bracket.options().get(0)).body();
+    }
+
+    private static Node repeated(List<Node> body, Often often, Span span) {
+        Times times = often.times();
+        if (times.fills()) {
+            return new Repeat(span, body, times, List.of());
+        }
+        Node inAll = new Repeat(span, body, times, List.of());
+        Node further = new Repeat(span, body, Times.of(times.number() + 1), List.of());
+        if (often.more()) {
+            return further;
+        }
+        if (!often.repeat() || often.total()) {
+            return inAll;
+        }
+        return often.fromStar()
+                ? new Choice(span, Habit.REPEAT_FROM, List.of(further, inAll))
+                : new Choice(span, Habit.REPEAT_LIST, List.of(inAll, further));
+    }
+
+    /** A bracket with no number yet: to fill the round, once, or an aside that says the step before in other words. */
+    static Node bracket(Span span, List<Node> body) {
+        return new Choice(
+                span,
+                Habit.BARE_BRACKET,
+                List.of(
+                        new Repeat(span, body, Times.FULL, List.of()),
+                        new Sequence(span, body),
+                        new Note(span, Feature.OTHER)));
+    }
+
+    /** Whether the list has steps of which none is repeated: such a list may stand for the whole round. */
+    boolean bare() {
+        boolean steps = false;
+        for (Node node : nodes) {
+            if (node instanceof Repeat
+                    || node instanceof Choice choice
+                            && choice.habit() != Habit.SMALL_NUMBER
+                            && choice.habit() != Habit.NUMBER_IN_NEXT) {
+                return false;
+            }
+            if (node instanceof Work work) {
+                if (work.times().fills()) {
+                    return false;
+                }
+                steps |= work.manner() != Manner.JOIN && work.target() == Node.Target.NEXT;
+            }
+            steps |= node instanceof Choice;
+        }
+        return steps;
+    }
+
+    /** The steps since the fence, as a choice: once, or until the round is full. */
+    void mayFill() {
+        if (!bare() || empty()) {
+            return;
+        }
+        List<Node> body = List.copyOf(nodes.subList(from, nodes.size()));
+        List<Node> tail = new ArrayList<>();
+        int end = body.size();
+        while (end > 0
+                && (body.get(end - 1) instanceof Note
+                        || body.get(end - 1) instanceof Work work && work.manner() == Manner.JOIN)) {
+            tail.add(0, body.get(--end));
+        }
+        if (end == 0) {
+            return;
+        }
+        List<Node> steps = body.subList(0, end);
+        Span span = steps.get(0).span().to(steps.get(end - 1).span());
+        nodes.subList(from, nodes.size()).clear();
+        nodes.add(new Choice(
+                span,
+                Habit.BARE_LIST,
+                List.of(new Sequence(span, steps), new Repeat(span, steps, Times.FULL, List.of()))));
+        nodes.addAll(tail);
+    }
+}

@@ -1,0 +1,251 @@
+package roundwright.notation;
+
+import java.util.Optional;
+import roundwright.notation.WrittenLine.Label;
+
+/** Finds the round number or range that a line begins with, in any of the ways that writers have. */
+final class LabelReader {
+    /** A label never stands further in than this. */
+    private static final int FURTHEST = 7;
+
+    private final Cursor cursor;
+
+    LabelReader(Cursor cursor) {
+        this.cursor = cursor;
+    }
+
+    /** Reads over the label if there is one; the cursor is then at the first token of what is to be done. */
+    Optional<Label> read() {
+        int begin = cursor.at;
+        for (int skipped = 0; skipped <= FURTHEST && mayStandBefore(begin, skipped); skipped++) {
+            cursor.at = begin + skipped;
+            Optional<Label> label = labelHere(skipped == 0 || afterMark());
+            if (label.isPresent()) {
+                overHeading();
+                return label;
+            }
+        }
+        cursor.at = begin;
+        overUnnumbered();
+        return Optional.empty();
+    }
+
+    private boolean afterMark() {
+        for (int back = -1; cursor.at + back >= 0; back--) {
+            Meaning before = cursor.peek(back).meaning();
+            if (before != Meaning.MARK && before != Meaning.DASH && before != Meaning.STAR) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean mayStandBefore(int begin, int skipped) {
+        if (skipped == 0) {
+            return true;
+        }
+        cursor.at = begin + skipped - 1;
+        return switch (cursor.peek().meaning()) {
+            case UNKNOWN,
+                    COLOUR,
+                    WITH,
+                    COLON,
+                    DASH,
+                    MARK,
+                    COMMA,
+                    STOP,
+                    STAR,
+                    OPEN,
+                    SHUT,
+                    STEP,
+                    THE,
+                    AND,
+                    START,
+                    CONTINUE,
+                    FILLER,
+                    NUMBER,
+                    NOW,
+                    SPACE,
+                    FOUNDATION -> true;
+            case NOTE -> cursor.peek().feature() == Feature.OTHER;
+            default -> false;
+        };
+    }
+
+    private Optional<Label> labelHere(boolean bareAllowed) {
+        int begin = cursor.at;
+        Optional<Label> label = named(begin).or(() -> ordinal(begin));
+        if (label.isEmpty() && bareAllowed) {
+            label = bracketed(begin).or(() -> bare(begin));
+        }
+        return label;
+    }
+
+    /** "Rnd 3", "R 8-12", "Rounds 8, 9 and 10", "Rnd #3". */
+    private Optional<Label> named(int begin) {
+        cursor.at = begin;
+        if (!cursor.accept(Meaning.ROUND)) {
+            return Optional.empty();
+        }
+        boolean plural = cursor.since(begin).length() > 1 && plural(begin);
+        cursor.skip(Meaning.STOP, Meaning.MARK, Meaning.OPEN);
+        if (!cursor.is(Meaning.NUMBER)) {
+            return Optional.empty();
+        }
+        return range(begin, plural);
+    }
+
+    private boolean plural(int begin) {
+        int length = cursor.peek(begin - cursor.at).end()
+                - cursor.peek(begin - cursor.at).start();
+        return length == 6 || length == 4 && cursor.at > begin;
+    }
+
+    private Optional<Label> range(int begin, boolean plural) {
+        int first = cursor.next().value();
+        int last = first;
+        while (true) {
+            int before = cursor.at;
+            Token dash = cursor.peek(cursor.is(Meaning.STOP) ? 1 : 0);
+            cursor.accept(Meaning.STOP);
+            if (!joins(dash)) {
+                cursor.at = before;
+                break;
+            }
+            cursor.next();
+            cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND);
+            if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || startsStep(dash, plural)) {
+                cursor.at = before;
+                break;
+            }
+            last = cursor.next().value();
+        }
+        return Optional.of(new Label(first, last, cursor.since(begin)));
+    }
+
+    private static boolean joins(Token token) {
+        return switch (token.meaning()) {
+            case DASH, TO, AND, COMMA, SLASH -> true;
+            case IN -> true;
+            default -> false;
+        };
+    }
+
+    /** Whether the number at the cursor begins the first step: "Rnd 3 - 6 dc in ring", "R3, 6 dc". */
+    private boolean startsStep(Token dash, boolean plural) {
+        Token after = cursor.peek(1);
+        boolean step = after.meaning().makes()
+                || after.is(Meaning.IN)
+                || after.is(Meaning.TIMES)
+                || after.is(Meaning.ST)
+                || after.is(Meaning.TOG)
+                || after.is(Meaning.HOLD);
+        boolean close =
+                dash.is(Meaning.DASH) && !dash.spaced() && !cursor.peek().spaced();
+        return step && !plural && !close;
+    }
+
+    /** "3rd round", "5th-9th rows", "first round". */
+    private Optional<Label> ordinal(int begin) {
+        cursor.at = begin;
+        cursor.skip(Meaning.THE);
+        int first = ordinalValue();
+        int last = first;
+        if (first > 0 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.TO) || cursor.is(Meaning.AND))) {
+            int before = cursor.at;
+            cursor.skip(Meaning.DASH, Meaning.TO, Meaning.AND);
+            last = Math.max(first, ordinalValue());
+            cursor.at = last == first ? before : cursor.at;
+        }
+        if (first == 0 || !cursor.accept(Meaning.ROUND)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Label(first, last, cursor.since(begin)));
+    }
+
+    private int ordinalValue() {
+        if (cursor.is(Meaning.ORDINAL)) {
+            return cursor.next().value();
+        }
+        return cursor.accept(Meaning.FIRST) ? 1 : 0;
+    }
+
+    private Optional<Label> bracketed(int begin) {
+        cursor.at = begin;
+        if (cursor.accept(Meaning.OPEN) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.SHUT)) {
+            int number = cursor.next().value();
+            cursor.next();
+            return Optional.of(new Label(number, number, cursor.since(begin)));
+        }
+        return Optional.empty();
+    }
+
+    /** "3.", "3)", "3:", "8-12.", "8.-12.", "10.to 12.". */
+    private Optional<Label> bare(int begin) {
+        cursor.at = begin;
+        if (!cursor.is(Meaning.NUMBER)) {
+            return Optional.empty();
+        }
+        Label label = range(begin, false).orElseThrow();
+        Token mark = cursor.peek();
+        boolean marked = switch (mark.meaning()) {
+            case STOP, COLON, SHUT -> true;
+            case MARK -> true;
+            case DASH -> mark.spaced() || cursor.peek(1).spaced();
+            default -> false;
+        };
+        return marked ? Optional.of(label) : Optional.empty();
+    }
+
+    /** Over the marks after the label, and over words between it and a colon ("Rnd 4 with red:"). */
+    private void overHeading() {
+        int begin = cursor.at;
+        for (int ahead = 0; ahead < FURTHEST; ahead++) {
+            Token token = cursor.peek(ahead);
+            if (token.is(Meaning.COLON)) {
+                cursor.at = begin + ahead;
+                break;
+            }
+            if (token.meaning().makes()
+                    || token.is(Meaning.FINISH)
+                    || token.is(Meaning.MAGIC)
+                    || token.is(Meaning.REPEAT)
+                    || token.is(Meaning.AS)
+                    || token.is(Meaning.EQUALS)
+                    || token.is(Meaning.NUMBER)) {
+                break;
+            }
+        }
+        cursor.skip(
+                Meaning.COLON,
+                Meaning.STOP,
+                Meaning.DASH,
+                Meaning.SHUT,
+                Meaning.COMMA,
+                Meaning.MARK,
+                Meaning.SEMICOLON);
+    }
+
+    /** "Next round:", "Foundation:", "Last round -". */
+    private void overUnnumbered() {
+        int begin = cursor.at;
+        cursor.skip(Meaning.MARK, Meaning.DASH);
+        cursor.skip(Meaning.THE);
+        if (cursor.is(Meaning.NEXTROUND)
+                || cursor.is(Meaning.FOUNDATION)
+                || cursor.is(Meaning.PREVIOUS)
+                || cursor.is(Meaning.START)) {
+            int before = cursor.at;
+            cursor.next();
+            if (cursor.is(Meaning.COLON)
+                    || cursor.is(Meaning.DASH)
+                    || cursor.is(Meaning.STOP)
+                    || cursor.is(Meaning.COMMA)) {
+                overHeading();
+                return;
+            }
+            cursor.at = before;
+        }
+        cursor.at = begin;
+    }
+}

@@ -1,0 +1,29 @@
+package roundwright.notation;
+
+import java.util.List;
+import java.util.Optional;
+import roundwright.notation.WrittenLine.Label;
+import roundwright.notation.WrittenLine.Reference;
+
+/** Reads one written line into its tree, without regard to the lines around it. */
+public final class LineReader {
+    private LineReader() {}
+
+    /** The line's label, tree, counts and all that its words alone tell. Never fails, whatever the text. */
+    public static WrittenLine read(String text) {
+        Reading line = new Reading(text);
+        Optional<Label> label = new LabelReader(line.cursor).read();
+        Optional<Reference> reference = new ReferenceReader(line.cursor).read();
+        List<Node> body = new SequenceReader(line).line();
+        return new WrittenLine(
+                text,
+                label,
+                body,
+                line.counts,
+                reference,
+                line.doubts,
+                line.features,
+                line.names,
+                line.stitches || reference.isPresent());
+    }
+}

@@ -1,0 +1,179 @@
+package roundwright.notation;
+
+import java.util.List;
+import roundwright.notation.Node.Choice;
+import roundwright.notation.Node.Manner;
+import roundwright.notation.Node.Target;
+import roundwright.notation.Node.Work;
+
+/** What a step, its number and its place mean together: the node, with a choice where writers differ. */
+final class Meant {
+    /** Numbers up to this one may say how many go into one stitch; more never do without a place. */
+    private static final int SMALL = 3;
+
+    private final Reading line;
+    private final Work unit;
+    private final int number;
+    private final boolean times;
+    private final boolean after;
+    private final Place place;
+
+    Meant(Reading line, Work unit, int number, boolean times, boolean after, Place place) {
+        this.line = line;
+        this.unit = unit;
+        this.number = number;
+        this.times = times;
+        this.after = after;
+        this.place = place;
+    }
+
+    Node node() {
+        Node node = switch (unit.manner()) {
+            case CHAIN -> unit.times(Times.of(Math.max(1, number)));
+            case SKIP -> skip();
+            case PLAIN -> plain();
+            default -> shaped();
+        };
+        line.begun |= unit.manner() != Manner.CHAIN;
+        return node;
+    }
+
+    private Node skip() {
+        int stitches = number > 0 ? number : place != null && place.number > 0 ? place.number : 1;
+        if (place != null && place.target == Target.SPACE || line.foundation) {
+            return unit.in(Target.SPACE, 0).times(Times.of(stitches));
+        }
+        return unit.times(Times.of(stitches));
+    }
+
+    /** An increase, decrease or textured stitch: the number says how many of them. */
+    private Node shaped() {
+        Work step = placed();
+        if (place != null && place.fills() && place.number == 0) {
+            return step.times(place.times());
+        }
+        if (number == 0) {
+            int of = place == null || place.number == 0 ? 1 : place.number;
+            return step.times(Times.of(unit.takes() > 1 ? Math.max(1, of / unit.takes()) : of));
+        }
+        if (unit.manner() == Manner.INCREASE && after && !times) {
+            return choice(Habit.NUMBER_AFTER_INCREASE, step.times(Times.of(number)), increase(number, 1));
+        }
+        if (unit.takes() > 1 && after && !times) {
+            Work over = new Work(
+                    step.span(),
+                    step.manner(),
+                    step.stitch(),
+                    number,
+                    1,
+                    Times.ONCE,
+                    step.hold(),
+                    step.target(),
+                    step.own());
+            Node many = step.times(Times.of(number));
+            return number < 2 || number > 4 ? many : choice(Habit.NUMBER_AFTER_DECREASE, over, many);
+        }
+        return step.times(Times.of(number));
+    }
+
+    private Work placed() {
+        if (place == null) {
+            return line.ring ? unit.in(Target.RING, 0) : line.foundation ? unit.in(Target.FOUNDATION, 0) : unit;
+        }
+        if (place.same && line.begun) {
+            return unit.in(Target.SAME, 0);
+        }
+        return switch (place.target) {
+            case SPACE -> unit.in(Target.SPACE, 0);
+            case RING -> unit.in(Target.RING, 0);
+            default -> line.foundation ? unit.in(Target.FOUNDATION, 0) : unit;
+        };
+    }
+
+    private Node plain() {
+        if (place == null) {
+            return unplaced();
+        }
+        int each = times ? 1 : Math.max(1, number);
+        if (place.fills() && place.number == 0 && place.ordinal == 0 && !place.same && place.target != Target.RING) {
+            return fill(each);
+        }
+        if (place.fromHook || place.target == Target.RING || place.target == Target.SPACE) {
+            return into(each);
+        }
+        if (place.same) {
+            return same(each);
+        }
+        if (times && number > 1) {
+            return placed().times(Times.of(number));
+        }
+        return inStitches(each);
+    }
+
+    private Node unplaced() {
+        Work step = placed();
+        if (number > 1
+                && number <= SMALL
+                && !after
+                && !times
+                && step.target() == Target.NEXT
+                && unit.stitch() != StitchName.SLIP) {
+            return choice(Habit.SMALL_NUMBER, step.times(Times.of(number)), increase(number, 1));
+        }
+        return step.times(Times.of(Math.max(1, number)));
+    }
+
+    private Node fill(int each) {
+        Work step = each == 1 ? placed() : (Work) increase(each, 1);
+        return step.times(place.times());
+    }
+
+    private Node into(int each) {
+        Target target = place.fromHook ? Target.FOUNDATION : place.target;
+        line.ring |= target == Target.RING;
+        if (target == Target.SPACE && place.number > 1) {
+            return unit.in(target, 0).times(Times.of(each * place.number));
+        }
+        return unit.in(target, 0).times(Times.of(each));
+    }
+
+    private Node same(int each) {
+        if (line.begun) {
+            return unit.in(Target.SAME, 0).times(Times.of(each));
+        }
+        return each == 1 ? unit : increase(each, 1);
+    }
+
+    /** "N in next M sts": M stitches with one or N in each. */
+    private Node inStitches(int each) {
+        int stitches = Math.max(1, place.number);
+        if (each == 1) {
+            return placed().times(Times.of(stitches));
+        }
+        if (place.number == 0 && place.plural && !place.each) {
+            return choice(Habit.NUMBER_IN_NEXT, placed().times(Times.of(each)), increase(each, 1));
+        }
+        if (place.each || each != stitches) {
+            return increase(each, stitches);
+        }
+        return choice(Habit.NUMBER_IN_NEXT, placed().times(Times.of(each)), increase(each, stitches));
+    }
+
+    private Node increase(int makes, int stitches) {
+        Work step = placed();
+        return new Work(
+                step.span(),
+                Manner.INCREASE,
+                step.stitch(),
+                step.takes(),
+                makes,
+                Times.of(stitches),
+                step.hold(),
+                step.target(),
+                step.own());
+    }
+
+    private Node choice(Habit habit, Node first, Node second) {
+        return new Choice(unit.span(), habit, List.of(first, second));
+    }
+}

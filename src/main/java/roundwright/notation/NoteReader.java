@@ -1,0 +1,119 @@
+package roundwright.notation;
+
+import java.util.List;
+import roundwright.notation.Node.Note;
+
+/** Reads over words around the stitches: colours, stuffing, sewing, encouragement. */
+final class NoteReader {
+    private final Reading line;
+    private final Cursor cursor;
+
+    NoteReader(Reading line) {
+        this.line = line;
+        this.cursor = line.cursor;
+    }
+
+    /** Reads an instruction to the end of its clause. */
+    Node read(Feature feature) {
+        int begin = cursor.at;
+        line.features.add(feature);
+        cursor.next();
+        boolean joinedTo = feature == Feature.COLOUR_CHANGE;
+        while (!clauseEnds(begin, joinedTo)) {
+            see(cursor.next());
+        }
+        return new Note(cursor.since(begin), feature);
+    }
+
+    private void see(Token token) {
+        if (token.is(Meaning.NOTE)) {
+            line.features.add(token.feature());
+        } else if (token.is(Meaning.MARKER)) {
+            line.features.add(Feature.MARKER);
+        }
+    }
+
+    private boolean clauseEnds(int begin, boolean untilWork) {
+        Token token = cursor.peek();
+        return switch (token.meaning()) {
+            case FINISH, STOP, SEMICOLON, SHUT -> true;
+            case OPEN -> countAhead();
+            case STAR, STARS -> true;
+            case EQUALS -> true;
+            case DASH -> token.spaced() && (workAhead(1));
+            case COMMA, COLON, AND -> workAhead(1);
+            default -> false;
+        };
+    }
+
+    private boolean countAhead() {
+        return cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.EQUALS) || workAhead(1);
+    }
+
+    /** Whether a step begins so many tokens on. */
+    boolean workAhead(int ahead) {
+        int place = ahead;
+        while (skippable(cursor.peek(place).meaning())) {
+            place++;
+        }
+        Meaning first = cursor.peek(place).meaning();
+        if (first == Meaning.NUMBER) {
+            Meaning second = cursor.peek(place + 1).meaning();
+            return second.makes() || second == Meaning.TIMES;
+        }
+        return first.makes() || first == Meaning.STAR || first == Meaning.OPEN;
+    }
+
+    private static boolean skippable(Meaning meaning) {
+        return switch (meaning) {
+            case AND, WORK, COMMA, START, CONTINUE, NOW -> true;
+            default -> false;
+        };
+    }
+
+    /** Words about a colour: they end where a step begins. */
+    Node colour() {
+        int begin = cursor.at;
+        line.features.add(Feature.COLOUR_CHANGE);
+        cursor.next();
+        while (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.UNKNOWN) || cursor.is(Meaning.THE)) {
+            cursor.next();
+        }
+        return new Note(cursor.since(begin), Feature.COLOUR_CHANGE);
+    }
+
+    /** Whether the bracket at the cursor is an aside: nothing in it is a step, or a word in it is not of the trade. */
+    boolean aside() {
+        int depth = 0;
+        int place = 0;
+        boolean work = false;
+        do {
+            Token token = cursor.peek(place++);
+            switch (token.meaning()) {
+                case OPEN -> depth++;
+                case SHUT -> depth--;
+                case FINISH -> depth = 0;
+                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, UNKNOWN -> {
+                    return true;
+                }
+                default -> work |= token.meaning().makes() || token.is(Meaning.TOG) || token.is(Meaning.IN);
+            }
+        } while (depth > 0);
+        return !work;
+    }
+
+    Node bracket() {
+        int begin = cursor.at;
+        int depth = 0;
+        do {
+            Token token = cursor.next();
+            see(token);
+            depth += token.is(Meaning.OPEN) ? 1 : token.is(Meaning.SHUT) ? -1 : 0;
+        } while (depth > 0 && !cursor.done());
+        return new Note(cursor.since(begin), Feature.OTHER);
+    }
+
+    List<Node> none() {
+        return List.of();
+    }
+}

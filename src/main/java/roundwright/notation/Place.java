@@ -1,0 +1,42 @@
+package roundwright.notation;
+
+import roundwright.notation.Node.Target;
+
+/** Where a stitch is worked, as its words say: "in each of the next 5 sts" is (number 5, each). */
+final class Place {
+    /** Stitches named; 0 where none is. */
+    int number;
+    /** A place in an order ("2nd ch from hook"); 0 where none is. */
+    int ordinal;
+
+    boolean each;
+    boolean next;
+    boolean same;
+    boolean asJoin;
+    boolean last;
+    boolean first;
+    boolean remaining;
+    boolean noun;
+    boolean plural;
+    /** Goes on until the round is full. */
+    boolean around;
+    /** Stitches to leave at the end of the round; -1 where none are named. */
+    int leave = -1;
+
+    boolean fromHook;
+    boolean otherSide;
+    boolean together;
+    boolean between;
+    boolean top;
+    Target target = Target.NEXT;
+    Hold hold = Hold.BOTH;
+
+    /** Whether it says how many stitches of the round below there are to be worked into. */
+    boolean fills() {
+        return around || leave >= 0 || (each || remaining) && number == 0 && !same;
+    }
+
+    Times times() {
+        return leave >= 0 ? Times.toLast(leave) : Times.FULL;
+    }
+}

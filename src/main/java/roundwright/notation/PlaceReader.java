@@ -1,0 +1,313 @@
+package roundwright.notation;
+
+import roundwright.notation.Node.Target;
+
+/** Reads where a stitch goes: "in next 5 sts", "in each st around", "to last 3 sts", "in 2nd ch from hook". */
+final class PlaceReader {
+    private final Cursor cursor;
+    private final String text;
+
+    PlaceReader(Cursor cursor, String text) {
+        this.cursor = cursor;
+        this.text = text;
+    }
+
+    /** Whether words at the cursor begin to say where. */
+    boolean starts() {
+        return switch (cursor.peek().meaning()) {
+            case IN, EACH, NEXT, SAME, REMAINING, AROUND, ACROSS, TOEND, BETWEEN, LAST, FIRST -> true;
+            case TO -> toPlace(1);
+            case AT -> cursor.is(1, Meaning.BASE) || cursor.is(1, Meaning.SAME) || cursor.is(1, Meaning.THE);
+            case BASE, OTHERSIDE -> true;
+            case THE -> startsAfterThe();
+            case HOLD -> true;
+            case ORDINAL -> true;
+            default -> false;
+        };
+    }
+
+    private boolean startsAfterThe() {
+        return switch (cursor.peek(1).meaning()) {
+            case NEXT, SAME, REMAINING, LAST, FIRST, ORDINAL, EACH -> true;
+            default -> false;
+        };
+    }
+
+    private boolean toPlace(int ahead) {
+        return switch (cursor.peek(ahead).meaning()) {
+            case LAST,
+                    FIRST,
+                    NEXT,
+                    SAME,
+                    ORDINAL,
+                    TOP,
+                    RING,
+                    MAGIC,
+                    ST,
+                    SPACE,
+                    CHAINSPACE,
+                    TCHAIN,
+                    MARKER,
+                    STITCH,
+                    NUMBER,
+                    REMAINING,
+                    CHAIN,
+                    BASE,
+                    START -> true;
+            case THE -> toPlace(ahead + 1);
+            default -> false;
+        };
+    }
+
+    /** Reads all the words that say where; null where there are none. */
+    Place read() {
+        if (!starts()) {
+            return null;
+        }
+        Place place = new Place();
+        while (word(place)) {
+            // each call reads one word more
+        }
+        return place;
+    }
+
+    private boolean word(Place place) {
+        Token token = cursor.peek();
+        switch (token.meaning()) {
+            case IN, AT -> {
+                return in(place);
+            }
+            case THE, ONLY -> cursor.next();
+            case OF -> {
+                return of(place);
+            }
+            case TO -> {
+                return to(place);
+            }
+            case NUMBER -> {
+                return number(place);
+            }
+            case AROUND, ACROSS, TOEND -> {
+                cursor.next();
+                place.around = true;
+                return !cursor.is(Meaning.TO) || toPlace(1);
+            }
+            case HOLD -> {
+                cursor.next();
+                place.hold = token.hold();
+            }
+            case BETWEEN -> {
+                cursor.next();
+                place.between = true;
+                place.target = Target.SPACE;
+            }
+            default -> {
+                return which(place, token) || noun(place, token);
+            }
+        }
+        return true;
+    }
+
+    private boolean in(Place place) {
+        if (place.noun && !cursor.is(1, Meaning.HOLD) && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.HOLD))) {
+            return place.same && again();
+        }
+        cursor.next();
+        return true;
+    }
+
+    /** "in same st in next" never goes on. */
+    private boolean again() {
+        return false;
+    }
+
+    private boolean which(Place place, Token token) {
+        if (place.noun && !token.is(Meaning.REMAINING) && !token.is(Meaning.EACH)) {
+            return false;
+        }
+        switch (token.meaning()) {
+            case EACH -> {
+                if (place.noun) {
+                    return false;
+                }
+                place.each = true;
+            }
+            case NEXT -> place.next = true;
+            case SAME -> place.same = true;
+            case LAST -> place.last = true;
+            case FIRST -> place.first = true;
+            case REMAINING -> place.remaining = true;
+            case ORDINAL -> place.ordinal = token.value();
+            default -> {
+                return false;
+            }
+        }
+        cursor.next();
+        return true;
+    }
+
+    private boolean noun(Place place, Token token) {
+        switch (token.meaning()) {
+            case ST -> {
+                if (place.noun && !place.top) {
+                    return false;
+                }
+                place.plural |= text.charAt(token.end() - 1) == 's' || text.charAt(token.end() - 1) == 'S';
+            }
+            case STITCH, INC, DEC, INVDEC, SPECIAL, SLIP -> {
+                return stitchAsNoun(place, token);
+            }
+            case CHAIN -> {
+                return chain(place);
+            }
+            case SPACE, CHAINSPACE, PETAL -> place.target = Target.SPACE;
+            case RING, MAGIC -> place.target = Target.RING;
+            case HOOK -> place.fromHook = true;
+            case TOP -> place.top = true;
+            case TCHAIN, MARKER, PREVIOUS -> place.top = true;
+            case BASE -> place.same = true;
+            case OTHERSIDE -> place.otherSide = true;
+            case AS -> {
+                return asJoin(place);
+            }
+            default -> {
+                return false;
+            }
+        }
+        cursor.next();
+        place.noun = true;
+        return true;
+    }
+
+    /** "in next 5 sc": the stitch is what is worked into, once something says which ones. */
+    private boolean stitchAsNoun(Place place, Token token) {
+        boolean told = place.each
+                || place.next
+                || place.same
+                || place.last
+                || place.first
+                || place.remaining
+                || place.number > 0
+                || place.ordinal > 0
+                || place.top
+                || place.between;
+        boolean bare = cursor.peek(-1).is(Meaning.IN)
+                || cursor.peek(-1).is(Meaning.THE)
+                || cursor.peek(-1).is(Meaning.OF)
+                || cursor.peek(-1).is(Meaning.TO);
+        if (place.noun || !told && !bare) {
+            return false;
+        }
+        cursor.next();
+        place.noun = true;
+        place.plural |= text.charAt(token.end() - 1) == 's';
+        cursor.accept(Meaning.ST);
+        return true;
+    }
+
+    /** "ch", "ch-1 sp", "ch 3" in "top of ch 3". */
+    private boolean chain(Place place) {
+        if (place.noun && !place.top && !place.same) {
+            return false;
+        }
+        cursor.next();
+        place.noun = true;
+        place.plural |= text.charAt(cursor.peek(-1).end() - 1) == 's';
+        int before = cursor.at;
+        cursor.accept(Meaning.DASH);
+        boolean numbered = cursor.accept(Meaning.NUMBER);
+        if (numbered && (cursor.is(Meaning.SPACE) || cursor.is(1, Meaning.SPACE) && cursor.is(Meaning.DASH))) {
+            cursor.skip(Meaning.DASH, Meaning.SPACE);
+            place.target = Target.SPACE;
+        } else if (!numbered || !place.top) {
+            cursor.at = before;
+        }
+        return true;
+    }
+
+    private boolean asJoin(Place place) {
+        if (!place.same) {
+            return false;
+        }
+        cursor.next();
+        cursor.skip(Meaning.THE, Meaning.LAST, Meaning.FIRST, Meaning.PREVIOUS);
+        place.asJoin |= cursor.is(Meaning.JOIN)
+                || cursor.is(Meaning.SLIP)
+                || cursor.is(Meaning.CHAIN)
+                || cursor.is(Meaning.TCHAIN);
+        cursor.skip(Meaning.JOIN, Meaning.SLIP, Meaning.CHAIN, Meaning.TCHAIN, Meaning.ST, Meaning.STITCH, Meaning.INC);
+        return true;
+    }
+
+    private boolean number(Place place) {
+        if (place.noun || place.number > 0) {
+            return between(place);
+        }
+        Meaning after = cursor.peek(1).meaning();
+        boolean told = place.each || place.next || place.last || place.first || place.remaining;
+        boolean spaceOfChains =
+                after == Meaning.CHAINSPACE || after == Meaning.DASH && cursor.is(2, Meaning.CHAINSPACE);
+        if (spaceOfChains) {
+            cursor.at += after == Meaning.DASH ? 2 : 1;
+            return true;
+        }
+        boolean noun = after == Meaning.ST
+                || after == Meaning.STITCH
+                || after == Meaning.CHAIN
+                || after == Meaning.SPACE
+                || after == Meaning.REMAINING
+                || after == Meaning.NEXT
+                || after == Meaning.LAST;
+        if (!told && !noun || told && cursor.is(1, Meaning.TIMES)) {
+            return false;
+        }
+        place.number = cursor.next().value();
+        return true;
+    }
+
+    private boolean between(Place place) {
+        return false;
+    }
+
+    /** "of the next 5 sts", "of the round", "of round 3", "of previous rnd", "of ring". */
+    private boolean of(Place place) {
+        cursor.next();
+        cursor.skip(Meaning.THE);
+        if (cursor.is(Meaning.NEXT)
+                || cursor.is(Meaning.NUMBER)
+                || cursor.is(Meaning.REMAINING)
+                || cursor.is(Meaning.LAST)
+                || cursor.is(Meaning.FIRST)) {
+            place.noun = false;
+            return true;
+        }
+        if (cursor.accept(Meaning.ROUND)) {
+            cursor.accept(Meaning.NUMBER);
+            return true;
+        }
+        cursor.skip(Meaning.PREVIOUS, Meaning.FOUNDATION, Meaning.ROUND, Meaning.NOTE);
+        return true;
+    }
+
+    /** "to last 3 sts", "to end", "until 3 sts remain"; "to" also for "in" with slip stitches. */
+    private boolean to(Place place) {
+        if (!toPlace(1)) {
+            return false;
+        }
+        int before = cursor.at;
+        cursor.next();
+        cursor.skip(Meaning.THE);
+        boolean last = cursor.accept(Meaning.LAST);
+        int number = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
+        boolean noun = cursor.is(Meaning.ST) || cursor.is(Meaning.STITCH) || cursor.is(Meaning.CHAIN);
+        boolean remain = noun && cursor.is(1, Meaning.REMAINING);
+        if ((last || remain) && (place.noun || place.around || !place.next)) {
+            cursor.skip(Meaning.ST, Meaning.STITCH, Meaning.CHAIN, Meaning.REMAINING);
+            place.leave = number;
+            place.noun = true;
+            return false;
+        }
+        cursor.at = before + 1;
+        return !place.noun;
+    }
+}

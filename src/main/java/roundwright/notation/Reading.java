@@ -1,0 +1,43 @@
+package roundwright.notation;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import roundwright.notation.WrittenLine.Count;
+
+/** What is being found out about one line while it is read. */
+final class Reading {
+    final String text;
+    final Cursor cursor;
+    final PlaceReader places;
+    final List<Count> counts = new ArrayList<>();
+    final List<Span> doubts = new ArrayList<>();
+    final Set<Feature> features = EnumSet.noneOf(Feature.class);
+    final Set<StitchName> names = EnumSet.noneOf(StitchName.class);
+
+    /** The stitch that the words last named, for "… and in next 4". */
+    StitchName lastName = StitchName.ANY;
+    /** The loops that hold for what follows. */
+    Hold hold = Hold.BOTH;
+    /** Whether stitches without a place go into the ring that the line has made. */
+    boolean ring;
+    /** Whether a chain that the line made is being worked along. */
+    boolean foundation;
+    /** Whether anything has been worked into yet. */
+    boolean begun;
+    /** Chains of the foundation that the line made; 0 where it made none. */
+    int chains;
+
+    boolean stitches;
+
+    Reading(String text) {
+        this.text = text;
+        this.cursor = new Cursor(Scanner.scan(text));
+        this.places = new PlaceReader(cursor, text);
+    }
+
+    void doubt(Span span) {
+        doubts.add(span);
+    }
+}

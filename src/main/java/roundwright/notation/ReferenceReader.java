@@ -1,0 +1,93 @@
+package roundwright.notation;
+
+import java.util.Optional;
+import roundwright.notation.WrittenLine.Reference;
+
+/** Reads a line that takes over another's: "Repeat round 4", "as rnd 12", "Rep rnds 3 and 4", "Repeat last round 3 times". */
+final class ReferenceReader {
+    private final Cursor cursor;
+
+    ReferenceReader(Cursor cursor) {
+        this.cursor = cursor;
+    }
+
+    Optional<Reference> read() {
+        int begin = cursor.at;
+        cursor.skip(Meaning.WORK, Meaning.CONTINUE, Meaning.THE);
+        boolean repeat = cursor.is(Meaning.REPEAT) || cursor.is(Meaning.AS) || cursor.is(Meaning.SAME);
+        cursor.skip(Meaning.REPEAT, Meaning.AS, Meaning.SAME, Meaning.THE, Meaning.IN, Meaning.FROM);
+        if (!repeat) {
+            cursor.at = begin;
+            return Optional.empty();
+        }
+        Optional<Reference> reference = rounds(begin);
+        if (reference.isEmpty()) {
+            cursor.at = begin;
+        }
+        return reference;
+    }
+
+    private Optional<Reference> rounds(int begin) {
+        int first = 0;
+        if (cursor.accept(Meaning.ROUND)) {
+            if (!cursor.is(Meaning.NUMBER)) {
+                return Optional.empty();
+            }
+            first = cursor.next().value();
+        } else if (cursor.is(Meaning.ORDINAL) && cursor.is(1, Meaning.ROUND)) {
+            first = cursor.next().value();
+            cursor.next();
+        } else if (!cursor.accept(Meaning.PREVIOUS) && !cursor.accept(Meaning.NEXTROUND)) {
+            return Optional.empty();
+        }
+        int last = upTo(first);
+        return Optional.of(new Reference(first, last, times(), cursor.since(begin)));
+    }
+
+    private int upTo(int first) {
+        int last = first;
+        while (first > 0
+                && joins()
+                && (cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.ROUND) && cursor.is(2, Meaning.NUMBER))) {
+            cursor.next();
+            cursor.accept(Meaning.ROUND);
+            if (cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE)) {
+                break;
+            }
+            last = Math.max(last, cursor.next().value());
+        }
+        return last;
+    }
+
+    private boolean joins() {
+        return cursor.is(Meaning.DASH)
+                || cursor.is(Meaning.TO)
+                || cursor.is(Meaning.AND)
+                || cursor.is(Meaning.COMMA)
+                || cursor.is(Meaning.SLASH)
+                || cursor.is(Meaning.IN);
+    }
+
+    private int times() {
+        int before = cursor.at;
+        cursor.skip(Meaning.COMMA, Meaning.FOUNDATION);
+        if (cursor.is(Meaning.COUNTER)) {
+            return cursor.next().value();
+        }
+        if (cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER)) {
+            cursor.next();
+        }
+        boolean counted = cursor.is(Meaning.NUMBER)
+                && (cursor.is(1, Meaning.TIMES)
+                        || cursor.is(1, Meaning.MORE)
+                        || cursor.is(1, Meaning.ROUND)
+                        || cursor.peek(-1).is(Meaning.TIMES));
+        if (!counted) {
+            cursor.at = before;
+            return 1;
+        }
+        int times = cursor.next().value();
+        cursor.skip(Meaning.TIMES, Meaning.MORE, Meaning.ROUND);
+        return Math.max(1, times);
+    }
+}

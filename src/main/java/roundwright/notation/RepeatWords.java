@@ -1,0 +1,154 @@
+package roundwright.notation;
+
+/** Reads how often what stands before is done: "x 6", "6 times", "twice", "rep from * 5 more times", "repeat around". */
+final class RepeatWords {
+    /** How often, and how the words said it. */
+    record Often(Times times, boolean more, boolean total, boolean repeat, boolean fromStar) {}
+
+    private final Cursor cursor;
+
+    RepeatWords(Cursor cursor) {
+        this.cursor = cursor;
+    }
+
+    /** Reads such words at the cursor, also in brackets of their own; null, and the cursor unmoved, where there are none. */
+    Often read() {
+        int begin = cursor.at;
+        boolean bracket = cursor.accept(Meaning.OPEN);
+        Often often = words();
+        if (often == null || bracket && !cursor.accept(Meaning.SHUT)) {
+            cursor.at = begin;
+            return null;
+        }
+        return often;
+    }
+
+    private Often words() {
+        Meaning first = cursor.peek().meaning();
+        if (first == Meaning.REPEAT || first == Meaning.CONTINUE && cursor.is(1, Meaning.REPEAT)) {
+            return repeat();
+        }
+        if (first == Meaning.AROUND || first == Meaning.TOEND || first == Meaning.ACROSS) {
+            cursor.next();
+            return new Often(filled(), false, false, false, false);
+        }
+        return often(false, false);
+    }
+
+    private Times filled() {
+        if (cursor.is(Meaning.TO) && cursor.is(1, Meaning.LAST)
+                || cursor.is(Meaning.TO) && cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.LAST)) {
+            return toLast();
+        }
+        return Times.FULL;
+    }
+
+    private Times toLast() {
+        cursor.next();
+        cursor.skip(Meaning.THE);
+        cursor.next();
+        int stitches = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
+        cursor.skip(Meaning.ST, Meaning.STITCH);
+        return Times.toLast(stitches);
+    }
+
+    private Often repeat() {
+        cursor.skip(Meaning.CONTINUE, Meaning.REPEAT);
+        boolean star = overStars();
+        if (cursor.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
+            return null;
+        }
+        Times filled = filledAfterRepeat();
+        if (filled != null) {
+            return new Often(filled, false, false, true, star);
+        }
+        Often often = often(true, star);
+        if (often == null) {
+            return new Often(Times.FULL, false, false, true, star);
+        }
+        return often;
+    }
+
+    /** Over "from * to *", "from first *", "between * and *", "*". */
+    private boolean overStars() {
+        boolean star = false;
+        while (true) {
+            switch (cursor.peek().meaning()) {
+                case STAR, STARS -> star = true;
+                case FROM ->
+                    star |= cursor.is(1, Meaning.STAR)
+                            || cursor.is(1, Meaning.STARS)
+                            || cursor.is(1, Meaning.START)
+                            || cursor.is(1, Meaning.FIRST);
+                case TO -> {
+                    if (!cursor.is(1, Meaning.STAR) && !cursor.is(1, Meaning.STARS)) {
+                        return star;
+                    }
+                }
+                case BETWEEN, THE, FIRST -> {}
+                case START -> star = true;
+                case AND, DASH -> {
+                    if (!cursor.is(1, Meaning.STAR) && !cursor.is(1, Meaning.STARS)) {
+                        return star;
+                    }
+                }
+                default -> {
+                    return star;
+                }
+            }
+            cursor.next();
+        }
+    }
+
+    private Times filledAfterRepeat() {
+        cursor.skip(Meaning.COMMA);
+        if (cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
+            cursor.next();
+            return filled();
+        }
+        if (cursor.is(Meaning.TO)
+                && (cursor.is(1, Meaning.LAST) || cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.LAST))) {
+            return toLast();
+        }
+        if (cursor.is(Meaning.EACH)
+                || cursor.is(Meaning.IN) && cursor.is(1, Meaning.EACH)
+                || cursor.is(Meaning.REMAINING)) {
+            cursor.skip(
+                    Meaning.IN, Meaning.EACH, Meaning.REMAINING, Meaning.ST, Meaning.OF, Meaning.THE, Meaning.ROUND);
+            cursor.accept(Meaning.AROUND);
+            return Times.FULL;
+        }
+        return null;
+    }
+
+    private Often often(boolean repeat, boolean star) {
+        int begin = cursor.at;
+        boolean more = false;
+        boolean total = false;
+        cursor.skip(Meaning.THE);
+        int number;
+        if (cursor.is(Meaning.COUNTER)) {
+            number = cursor.next().value();
+        } else if (cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER)
+                || cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER)) {
+            cursor.next();
+            number = cursor.next().value();
+            cursor.accept(Meaning.TIMES);
+        } else if (cursor.is(Meaning.NUMBER)
+                && (cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE) || cursor.is(1, Meaning.REPEAT))) {
+            number = cursor.next().value();
+            more = cursor.is(Meaning.MORE);
+            cursor.next();
+            cursor.accept(Meaning.TIMES);
+        } else if (repeat && cursor.is(Meaning.NUMBER)) {
+            number = cursor.next().value();
+        } else {
+            cursor.at = begin;
+            return null;
+        }
+        more |= cursor.accept(Meaning.MORE);
+        total = cursor.accept(Meaning.TOTAL);
+        cursor.skip(Meaning.AROUND);
+        return new Often(Times.of(number), more, total, repeat, star);
+    }
+}

@@ -1,0 +1,204 @@
+package roundwright.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Cuts a line into words, numbers and marks, longest known phrase first. One pass; every token keeps its place. */
+final class Scanner {
+    private static final int MOST = 1_000_000_000;
+
+    private final String text;
+    private final char[] folded;
+    private final int length;
+    private final List<Token> tokens = new ArrayList<>();
+    private int at;
+    private boolean spaced = true;
+
+    private Scanner(String text) {
+        this.text = text;
+        this.length = text.length();
+        this.folded = new char[length];
+        for (int i = 0; i < length; i++) {
+            folded[i] = Fold.of(text.charAt(i));
+        }
+    }
+
+    static List<Token> scan(String text) {
+        Scanner scanner = new Scanner(text);
+        while (scanner.at < scanner.length) {
+            scanner.next();
+        }
+        return scanner.tokens;
+    }
+
+    private void next() {
+        char c = folded[at];
+        if (c == ' ' || c == Fold.NOTHING) {
+            spaced |= c == ' ';
+            at++;
+        } else if (letter(c)) {
+            word();
+        } else if (digit(c)) {
+            number();
+        } else {
+            mark(c);
+        }
+    }
+
+    private static boolean letter(char c) {
+        return c >= 'a' && c <= 'z' || c > 0x7f && Character.isLetter(c);
+    }
+
+    private static boolean digit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private void add(Lexicon.Entry entry, int end) {
+        tokens.add(new Token(
+                entry.meaning(), entry.value(), entry.name(), entry.hold(), entry.feature(), at, end, spaced));
+        at = end;
+        spaced = false;
+    }
+
+    private void add(Meaning meaning, int value, int end) {
+        tokens.add(Token.mark(meaning, value, at, end, spaced));
+        at = end;
+        spaced = false;
+    }
+
+    /** The longest known phrase from here; an unknown word otherwise. */
+    private void word() {
+        Lexicon.Place place = Lexicon.WORDS.root();
+        Lexicon.Entry best = null;
+        int bestEnd = at;
+        int i = at;
+        while (place != null && i < length) {
+            char c = folded[i];
+            if (c >= 'a' && c <= 'z') {
+                place = place.after(c - 'a');
+                i++;
+            } else if (c == Fold.NOTHING) {
+                i++;
+                continue;
+            } else {
+                int word = afterGap(i);
+                place = word < 0 ? null : place.after(Lexicon.GAP);
+                i = word;
+            }
+            if (place != null && place.entry != null && !goesOn(i)) {
+                best = place.entry;
+                bestEnd = i;
+            }
+        }
+        if (best == null) {
+            add(Meaning.UNKNOWN, 0, endOfWord(at));
+        } else {
+            add(best, bestEnd);
+        }
+    }
+
+    private boolean goesOn(int i) {
+        int next = i;
+        while (next < length && folded[next] == Fold.NOTHING) {
+            next++;
+        }
+        return next < length && letter(folded[next]);
+    }
+
+    /** Where the next word of a phrase begins, over blanks, one hyphen, one full stop, an apostrophe; -1 if it does not. */
+    private int afterGap(int from) {
+        int i = from;
+        while (i < length && i - from < 4 && gap(folded[i])) {
+            i++;
+        }
+        return i > from && i < length && folded[i] >= 'a' && folded[i] <= 'z' ? i : -1;
+    }
+
+    private static boolean gap(char c) {
+        return c == ' ' || c == '-' || c == '.' || c == '\'' || c == Fold.NOTHING;
+    }
+
+    private int endOfWord(int from) {
+        int i = from;
+        while (i < length && (letter(folded[i]) || folded[i] == '\'' || folded[i] == Fold.NOTHING)) {
+            i++;
+        }
+        return i;
+    }
+
+    private void number() {
+        long value = 0;
+        int i = at;
+        while (i < length && (digit(folded[i]) || folded[i] == Fold.NOTHING)) {
+            if (digit(folded[i])) {
+                value = Math.min(MOST, value * 10 + (folded[i] - '0'));
+            }
+            i++;
+        }
+        if (i + 1 < length && (folded[i] == '.' || folded[i] == ',') && digit(folded[i + 1]) && measured(i + 1)) {
+            add(Meaning.MEASURE, 0, afterDigits(i + 1));
+            return;
+        }
+        boolean ordinal = ordinal(value, i);
+        add(ordinal ? Meaning.ORDINAL : Meaning.NUMBER, (int) value, ordinal ? i + 2 : i);
+    }
+
+    private int afterDigits(int from) {
+        int i = from;
+        while (i < length && digit(folded[i])) {
+            i++;
+        }
+        return i;
+    }
+
+    /** Whether the digits from here are the fraction of a measure ("3.5 mm"), not the next number of a list. */
+    private boolean measured(int from) {
+        int i = afterDigits(from);
+        while (i < length && folded[i] == ' ') {
+            i++;
+        }
+        return text.startsWith("mm", i) || text.startsWith("cm", i) || text.startsWith("in", i);
+    }
+
+    private boolean ordinal(long value, int i) {
+        if (i + 2 > length || i + 2 < length && letter(folded[i + 2])) {
+            return false;
+        }
+        String suffix = new String(folded, i, 2);
+        int last = (int) (value % 10);
+        boolean teen = value % 100 / 10 == 1;
+        return switch (suffix) {
+            case "st" -> last == 1 && !teen;
+            case "nd" -> last == 2 && !teen;
+            case "rd" -> last == 3 && !teen;
+            case "th" -> true;
+            default -> false;
+        };
+    }
+
+    private void mark(char c) {
+        switch (c) {
+            case '*' -> {
+                boolean two = at + 1 < length && folded[at + 1] == '*';
+                add(two ? Meaning.STARS : Meaning.STAR, 0, two ? at + 2 : at + 1);
+            }
+            case '(', '[', '{', '<' -> add(Meaning.OPEN, c, at + 1);
+            case ')', ']', '}', '>' -> add(Meaning.SHUT, c, at + 1);
+            case '&', '+' -> add(Meaning.AND, c, at + 1);
+            default -> add(plainMark(c), c, at + 1);
+        }
+    }
+
+    private static Meaning plainMark(char c) {
+        return switch (c) {
+            case ',' -> Meaning.COMMA;
+            case '.', '!', '?' -> Meaning.STOP;
+            case ';' -> Meaning.SEMICOLON;
+            case ':' -> Meaning.COLON;
+            case '-' -> Meaning.DASH;
+            case '/', '\\' -> Meaning.SLASH;
+            case '=' -> Meaning.EQUALS;
+            default -> Meaning.MARK;
+        };
+    }
+}

@@ -1,0 +1,238 @@
+package roundwright.notation;
+
+import java.util.List;
+import roundwright.notation.Node.Manner;
+import roundwright.notation.Node.Note;
+import roundwright.notation.Node.Target;
+import roundwright.notation.Node.Together;
+import roundwright.notation.Node.Work;
+import roundwright.notation.RepeatWords.Often;
+
+/** Reads a list of steps: the whole line, or what stands between brackets or asterisks. */
+final class SequenceReader {
+    /** Brackets deeper than this are not read: no writer goes past three. */
+    private static final int DEEPEST = 12;
+
+    private final Reading line;
+    private final Cursor cursor;
+    private final StitchReader stitches;
+    private final NoteReader notes;
+    private final RepeatWords repeats;
+    private final StartReader starts;
+    private final int depth;
+    private final boolean inStars;
+    private final Items items = new Items();
+
+    SequenceReader(Reading line) {
+        this(line, 0, false);
+    }
+
+    private SequenceReader(Reading line, int depth, boolean inStars) {
+        this.line = line;
+        this.cursor = line.cursor;
+        this.stitches = new StitchReader(line);
+        this.notes = new NoteReader(line);
+        this.repeats = new RepeatWords(cursor);
+        this.starts = new StartReader(line, items);
+        this.depth = depth;
+        this.inStars = inStars;
+    }
+
+    /** The whole of a line. */
+    List<Node> line() {
+        while (!cursor.done()) {
+            item();
+        }
+        items.mayFill();
+        return items.nodes;
+    }
+
+    /** What stands before the bracket or the asterisk closes. */
+    private List<Node> inside() {
+        while (!cursor.done() && !closes()) {
+            item();
+        }
+        return items.nodes;
+    }
+
+    private boolean closes() {
+        if (inStars) {
+            boolean repeatFromStar = cursor.is(Meaning.REPEAT) && starAhead();
+            return cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS) || repeatFromStar;
+        }
+        return cursor.is(Meaning.SHUT);
+    }
+
+    private boolean starAhead() {
+        for (int ahead = 1; ahead < 5; ahead++) {
+            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void item() {
+        Token token = cursor.peek();
+        if (token.meaning().parts() && !countAhead(token)) {
+            cursor.next();
+            items.parted = true;
+            return;
+        }
+        if (counted() || repeated() || starts.read()) {
+            return;
+        }
+        switch (token.meaning()) {
+            case AND -> {
+                cursor.next();
+                items.parted |= token.value() == 0;
+            }
+            case OPEN -> bracket();
+            case STAR, STARS -> stars();
+            case WORK, NOW, START, THE, CONTINUE, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
+            case SHUT, EQUALS -> cursor.next();
+            default -> step(token);
+        }
+    }
+
+    private boolean countAhead(Token token) {
+        return (token.is(Meaning.DASH) || token.is(Meaning.COLON)) && cursor.is(1, Meaning.NUMBER);
+    }
+
+    private boolean counted() {
+        int begin = cursor.at;
+        if (depth > 0 || !new CountReader(line).read()) {
+            return false;
+        }
+        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+        return true;
+    }
+
+    private boolean repeated() {
+        int begin = cursor.at;
+        Often often = repeats.read();
+        if (often == null) {
+            return false;
+        }
+        if (!items.repeat(often, cursor.since(begin))) {
+            line.doubt(cursor.since(begin));
+        }
+        return true;
+    }
+
+    private void bracket() {
+        if (depth >= DEEPEST || notes.aside()) {
+            starts.counting();
+            items.add(notes.bracket());
+            return;
+        }
+        int begin = cursor.at;
+        boolean parted = items.parted || items.empty();
+        cursor.next();
+        List<Node> body = new SequenceReader(line, depth + 1, false).inside();
+        cursor.accept(Meaning.SHUT);
+        group(begin, body, parted);
+    }
+
+    private void stars() {
+        int begin = cursor.at;
+        cursor.next();
+        if (inStars || depth >= DEEPEST || cursor.done()) {
+            return;
+        }
+        List<Node> body = new SequenceReader(line, depth + 1, true).inside();
+        boolean numberFollows = cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER);
+        if (!numberFollows) {
+            cursor.skip(Meaning.STAR, Meaning.STARS);
+        }
+        group(begin, body, true);
+    }
+
+    private void group(int begin, List<Node> body, boolean parted) {
+        if (body.stream().allMatch(Note.class::isInstance)) {
+            body.forEach(items::add);
+            return;
+        }
+        Place place = cursor.is(Meaning.IN) ? line.places.read() : null;
+        Span span = cursor.since(begin);
+        if (place != null && !place.fills() || place != null && place.target == Target.SPACE) {
+            items.add(together(span, body, place));
+        } else if (place != null) {
+            items.add(new Node.Repeat(span, body, place.times(), List.of()));
+        } else {
+            items.add(Items.bracket(span, body));
+        }
+    }
+
+    private Node together(Span span, List<Node> body, Place place) {
+        boolean below = place.target == Target.NEXT && !place.same;
+        Times times = place.fills() ? place.times() : Times.of(Math.max(1, place.number));
+        return new Together(span, body, times, place.target, below ? 1 : 0);
+    }
+
+    private void step(Token token) {
+        Node node = stitches.read();
+        if (node != null) {
+            items.add(node);
+            return;
+        }
+        if (line.places.starts()) {
+            placeFirst();
+            return;
+        }
+        switch (token.meaning()) {
+            case NOTE -> items.addApart(notes.read(token.feature()));
+            case MARKER -> items.addApart(notes.read(Feature.MARKER));
+            case COLOUR, WITH -> items.addApart(notes.colour());
+            case NOT -> items.addApart(notes.read(Feature.OTHER));
+            default -> unknown();
+        }
+    }
+
+    /** "… and in next 4 ch" goes on with the same stitch; "in next st work 3 dc" says the place first. */
+    private void placeFirst() {
+        int begin = cursor.at;
+        Place place = line.places.read();
+        boolean holdOnly = !place.noun
+                && !place.next
+                && !place.each
+                && !place.around
+                && place.number == 0
+                && place.hold != Hold.BOTH;
+        if (holdOnly) {
+            line.hold = place.hold;
+            return;
+        }
+        cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
+        int number = cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes()
+                ? cursor.next().value()
+                : 0;
+        Token token = cursor.peek();
+        StitchName name = token.is(Meaning.STITCH) ? cursor.next().name() : line.lastName;
+        if (name == StitchName.ANY && !place.noun) {
+            line.doubt(cursor.since(begin));
+            return;
+        }
+        Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");
+        items.add(new Meant(line, unit, number, false, false, place).node());
+    }
+
+    private void unknown() {
+        int begin = cursor.at;
+        cursor.next();
+        while (!cursor.done()
+                && !cursor.peek().meaning().parts()
+                && !cursor.is(Meaning.SHUT)
+                && !cursor.is(Meaning.OPEN)
+                && !cursor.is(Meaning.STAR)
+                && !notes.workAhead(0)) {
+            cursor.next();
+        }
+        boolean among =
+                !items.parted && !items.empty() || !cursor.peek().meaning().parts() && notes.workAhead(0);
+        if (among) {
+            line.doubt(cursor.since(begin));
+        }
+        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+}

@@ -1,0 +1,254 @@
+package roundwright.notation;
+
+import java.util.List;
+import roundwright.notation.Node.Choice;
+import roundwright.notation.Node.Manner;
+import roundwright.notation.Node.Note;
+import roundwright.notation.Node.Target;
+import roundwright.notation.Node.Work;
+
+/** Reads how rounds begin and end: rings, starting chains, foundations, joins and turns. */
+final class StartReader {
+    private static final int LONGEST_START = 6;
+
+    private final Reading line;
+    private final Cursor cursor;
+    private final Items items;
+
+    StartReader(Reading line, Items items) {
+        this.line = line;
+        this.cursor = line.cursor;
+        this.items = items;
+    }
+
+    /** Reads one such thing at the cursor; false where there is none. */
+    boolean read() {
+        return switch (cursor.peek().meaning()) {
+            case MAGIC -> magic();
+            case CHAIN -> chain();
+            case SLIP -> slip(false);
+            case JOIN, CLOSE -> join();
+            case FORM -> form();
+            case TURN -> turn();
+            case COUNTSAS -> counting();
+            default -> false;
+        };
+    }
+
+    /** "MR 6", "magic ring, 6 dc into it". */
+    private boolean magic() {
+        int begin = cursor.at;
+        cursor.next();
+        line.features.add(Feature.MAGIC_RING);
+        line.ring = true;
+        line.stitches = true;
+        cursor.skip(Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
+        boolean bracket = cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT);
+        boolean numberAlone =
+                cursor.is(Meaning.NUMBER) && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.TIMES);
+        if (numberAlone || bracket) {
+            cursor.accept(Meaning.OPEN);
+            int number = cursor.next().value();
+            cursor.accept(Meaning.SHUT);
+            cursor.skip(Meaning.ST);
+            items.add(new Work(
+                    cursor.since(begin),
+                    Manner.PLAIN,
+                    line.lastName,
+                    0,
+                    1,
+                    Times.of(number),
+                    Hold.BOTH,
+                    Target.RING,
+                    ""));
+            return true;
+        }
+        items.addApart(new Note(cursor.since(begin), Feature.MAGIC_RING));
+        return true;
+    }
+
+    /** "ch 3" before any stitch starts the round, or is a foundation. */
+    private boolean chain() {
+        if (!items.empty() || line.begun) {
+            return false;
+        }
+        int begin = cursor.at;
+        cursor.next();
+        cursor.skip(Meaning.DASH);
+        if (!cursor.is(Meaning.NUMBER) || cursor.is(1, Meaning.SPACE)) {
+            cursor.at = begin;
+            return false;
+        }
+        int number = cursor.next().value();
+        cursor.skip(Meaning.ST, Meaning.CHAIN);
+        started(begin, number);
+        return true;
+    }
+
+    private void started(int begin, int number) {
+        Span span = cursor.since(begin);
+        line.chains = number;
+        if (along()) {
+            line.features.add(
+                    ring() ? Feature.RING_OF_CHAINS : number <= 3 ? Feature.CHAIN_START : Feature.FOUNDATION_CHAIN);
+            line.foundation = true;
+            items.addApart(new Note(span, Feature.FOUNDATION_CHAIN));
+            return;
+        }
+        line.features.add(Feature.STARTING_CHAIN);
+        Work apart =
+                new Work(span, Manner.STARTING_CHAIN, StitchName.CHAIN, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, "");
+        Work counts = new Work(
+                span,
+                Manner.STARTING_CHAIN,
+                StitchName.CHAIN,
+                line.ring ? 0 : 1,
+                1,
+                Times.ONCE,
+                Hold.BOTH,
+                Target.NEXT,
+                "");
+        items.addApart(new Choice(span, Habit.STARTING_CHAIN, List.of(apart, counts)));
+        line.stitches = true;
+    }
+
+    /** Whether the rest of the line works into the chain: "… from hook", "form a ring". */
+    private boolean along() {
+        for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.is(ahead, Meaning.HOOK) || cursor.is(ahead, Meaning.FORM)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean ring() {
+        for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.is(ahead, Meaning.FORM)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "(counts as first tr)", "does not count as a stitch", after a starting chain. Reads nothing that is not one. */
+    boolean counting() {
+        int begin = cursor.at;
+        boolean not = false;
+        boolean counts = false;
+        int ahead = 0;
+        for (;
+                ahead < 12
+                        && !cursor.is(ahead, Meaning.SHUT)
+                        && !cursor.peek(ahead).meaning().ends();
+                ahead++) {
+            not |= cursor.is(ahead, Meaning.NOT);
+            counts |= cursor.is(ahead, Meaning.COUNTSAS);
+        }
+        if (counts) {
+            settle(not);
+        }
+        if (cursor.is(Meaning.COUNTSAS)) {
+            while (!cursor.done() && !cursor.peek().meaning().parts() && !cursor.is(Meaning.SHUT)) {
+                cursor.next();
+            }
+            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+            return true;
+        }
+        return false;
+    }
+
+    private void settle(boolean not) {
+        for (int i = 0; i < items.nodes.size(); i++) {
+            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.STARTING_CHAIN) {
+                items.nodes.set(i, choice.options().get(not ? 0 : 1));
+                line.begun |= !not;
+            }
+        }
+    }
+
+    private boolean join() {
+        int begin = cursor.at;
+        cursor.next();
+        cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
+        if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE)) {
+            cursor.at = begin;
+            items.addApart(new NoteReader(line).read(Feature.COLOUR_CHANGE));
+            return true;
+        }
+        if (cursor.is(Meaning.SLIP)) {
+            return slip(true);
+        }
+        overPlace();
+        joined(begin);
+        return true;
+    }
+
+    private void joined(int begin) {
+        line.features.add(Feature.JOINED);
+        items.addApart(new Work(
+                cursor.since(begin), Manner.JOIN, StitchName.SLIP, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, ""));
+    }
+
+    private void overPlace() {
+        while (!cursor.done()
+                && !cursor.peek().meaning().parts()
+                && !cursor.is(Meaning.OPEN)
+                && !cursor.is(Meaning.SHUT)
+                && !cursor.is(Meaning.EQUALS)
+                && !cursor.is(Meaning.FORM)
+                && !cursor.is(Meaning.TURN)
+                && !(cursor.is(Meaning.AND) && cursor.is(1, Meaning.CHAIN))) {
+            cursor.next();
+        }
+    }
+
+    /** A slip stitch that joins: after the word, to the first stitch or the top of the chain, or as the last thing. */
+    private boolean slip(boolean told) {
+        int begin = cursor.at;
+        cursor.next();
+        if (told || joins()) {
+            overPlace();
+            joined(begin);
+            return true;
+        }
+        cursor.at = begin;
+        return false;
+    }
+
+    private boolean joins() {
+        int ahead = 0;
+        boolean first = false;
+        while (!cursor.peek(ahead).meaning().parts()
+                && !cursor.is(ahead, Meaning.OPEN)
+                && !cursor.is(ahead, Meaning.FINISH)) {
+            switch (cursor.peek(ahead).meaning()) {
+                case FIRST, TOP, JOIN, CLOSE, FORM, TCHAIN, START -> first = true;
+                case ORDINAL ->
+                    first |= cursor.is(ahead + 1, Meaning.CHAIN)
+                            || cursor.peek(ahead).value() == 1;
+                default -> {}
+            }
+            ahead++;
+        }
+        return first && line.begun;
+    }
+
+    private boolean form() {
+        int begin = cursor.at;
+        cursor.next();
+        line.features.add(Feature.RING_OF_CHAINS);
+        line.foundation = false;
+        line.ring = true;
+        items.addApart(new Note(cursor.since(begin), Feature.RING_OF_CHAINS));
+        return true;
+    }
+
+    private boolean turn() {
+        int begin = cursor.at;
+        cursor.next();
+        line.features.add(Feature.TURNED);
+        items.addApart(new Note(cursor.since(begin), Feature.TURNED));
+        return true;
+    }
+}

@@ -1,0 +1,21 @@
+package roundwright.notation;
+
+/**
+ * How often something is done: a number of times, or until the round is full but for some stitches left at its end.
+ *
+ * @param number the number of times, or, where it fills, the stitches to leave (-1: as many as what comes after needs)
+ * @param fills whether it goes on until the round is full
+ */
+public record Times(int number, boolean fills) {
+    public static final Times ONCE = new Times(1, false);
+    public static final Times FULL = new Times(-1, true);
+
+    public static Times of(int number) {
+        return number == 1 ? ONCE : new Times(number, false);
+    }
+
+    /** "to last 3 sts". */
+    public static Times toLast(int stitches) {
+        return new Times(stitches, true);
+    }
+}

@@ -1,0 +1,45 @@
+package roundwright.notation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A line as read from its words alone, before any sum: its tree may still hold choices.
+ *
+ * @param label the round numbers it is for
+ * @param body what is to be done, in order
+ * @param counts numbers that may be the count it states, the likeliest first
+ * @param reference the rounds whose line it takes over, where it does
+ * @param doubts stretches that stand among the stitches and were not understood
+ * @param stitches whether it has stitches, or words that may be stitches
+ */
+public record WrittenLine(
+        String text,
+        Optional<Label> label,
+        List<Node> body,
+        List<Count> counts,
+        Optional<Reference> reference,
+        List<Span> doubts,
+        Set<Feature> features,
+        Set<StitchName> names,
+        boolean stitches) {
+    public WrittenLine {
+        body = List.copyOf(body);
+        counts = List.copyOf(counts);
+        doubts = List.copyOf(doubts);
+    }
+
+    /** First and last round number of a line; the same for a single round. */
+    public record Label(int first, int last, Span span) {}
+
+    /**
+     * A count that the line may be stating.
+     *
+     * @param sure whether it can only be a count; otherwise {@link Habit#NUMBER_AT_END} decides
+     */
+    public record Count(int value, Span span, boolean sure) {}
+
+    /** "Repeat round 4", "as rounds 3 and 4", "repeat last round 3 times". Numbers are 0 for "the last round". */
+    public record Reference(int first, int last, int times, Span span) {}
+}

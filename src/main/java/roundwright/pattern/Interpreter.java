@@ -1,0 +1,122 @@
+package roundwright.pattern;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import roundwright.notation.Habit;
+import roundwright.notation.Node;
+import roundwright.notation.Node.Choice;
+import roundwright.notation.Node.Manner;
+import roundwright.notation.Node.Repeat;
+import roundwright.notation.Node.Sequence;
+import roundwright.notation.Node.Together;
+import roundwright.notation.Node.Work;
+import roundwright.notation.Terms;
+import roundwright.notation.WrittenLine.Count;
+
+/** Tries the few ways in which a line can be read and chooses the one that the sums and the writer's habits speak for. */
+final class Interpreter {
+    /** More combinations of choices than this are not tried in one line. */
+    private static final int MOST_WAYS = 256;
+
+    private static final int MISFIT = 10;
+
+    private final Leaning leaning;
+    private final Terms terms;
+
+    Interpreter(Leaning leaning, Terms terms) {
+        this.leaning = leaning;
+        this.terms = terms;
+    }
+
+    /** The habits that the tree leaves open. */
+    static Set<Habit> open(List<Node> tree) {
+        Set<Habit> open = EnumSet.noneOf(Habit.class);
+        collect(tree, open);
+        return open;
+    }
+
+    private static void collect(List<Node> tree, Set<Habit> open) {
+        for (Node node : tree) {
+            if (node instanceof Choice choice) {
+                open.add(choice.habit());
+                collect(choice.options(), open);
+            } else if (node instanceof Repeat repeat) {
+                collect(repeat.body(), open);
+                collect(repeat.cut(), open);
+            } else if (node instanceof Together together) {
+                collect(together.body(), open);
+            } else if (node instanceof Sequence sequence) {
+                collect(sequence.body(), open);
+            } else if (node instanceof Work work && work.manner() == Manner.CHAIN) {
+                open.add(Habit.CHAINS);
+            }
+        }
+    }
+
+    /** Every way to read the tree, the best first; empty where none can be worked out. */
+    List<Interpretation> ways(List<Node> tree, List<Count> counts, Below below) {
+        Set<Habit> open = open(tree);
+        List<int[]> assignments = assignments(open);
+        List<Interpretation> ways = new ArrayList<>();
+        for (int[] options : assignments) {
+            int cost = 0;
+            for (Habit habit : open) {
+                cost += leaning.cost(habit, options[habit.ordinal()]);
+            }
+            boolean counted = false;
+            for (int i = 0; i < counts.size(); i++) {
+                Count count = counts.get(i);
+                if (count.sure() || options[Habit.NUMBER_AT_END.ordinal()] == 1) {
+                    counted = true;
+                    tryWay(tree, options, below, count.value(), cost + i).ifPresent(ways::add);
+                }
+            }
+            if (!counted) {
+                tryWay(tree, options, below, -1, cost).ifPresent(ways::add);
+            }
+        }
+        ways.sort((left, right) -> Integer.compare(left.cost(), right.cost()));
+        return ways;
+    }
+
+    private Optional<Interpretation> tryWay(List<Node> tree, int[] options, Below below, long stated, int cost) {
+        Optional<Interpretation> first = tryAgainst(tree, options, below.stitches(), below.spaces(), stated, cost);
+        boolean fits = first.isPresent() && first.get().fits();
+        if (fits || below.made() < 0 || below.made() == below.stitches()) {
+            return first;
+        }
+        Optional<Interpretation> second = tryAgainst(tree, options, below.made(), below.spaces(), stated, cost);
+        return second.isPresent() && second.get().fits() ? second : first;
+    }
+
+    private Optional<Interpretation> tryAgainst(
+            List<Node> tree, int[] options, long stitches, long spaces, long stated, int cost) {
+        return Resolver.resolve(tree, options, terms, stitches, spaces, stated).map(pieces -> {
+            long takes = Sums.takes(pieces);
+            long makes = Sums.makes(pieces);
+            boolean fitsBelow = stitches < 0 || takes == stitches;
+            boolean fitsStated = stated < 0 || makes == stated;
+            int misfit = (fitsBelow ? 0 : MISFIT) + (fitsStated ? 0 : MISFIT);
+            return new Interpretation(options, pieces, takes, makes, stated, cost + misfit, fitsBelow, fitsStated);
+        });
+    }
+
+    private static List<int[]> assignments(Set<Habit> open) {
+        List<int[]> all = new ArrayList<>();
+        all.add(new int[Habit.values().length]);
+        for (Habit habit : open) {
+            int before = all.size();
+            for (int option = 1; option < habit.options() && all.size() < MOST_WAYS; option++) {
+                for (int i = 0; i < before; i++) {
+                    int[] copy = all.get(i).clone();
+                    copy[habit.ordinal()] = option;
+                    all.add(copy);
+                }
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,81 @@
+package roundwright.pattern;
+
+import java.util.EnumSet;
+import java.util.Set;
+import roundwright.notation.Habit;
+
+/** How far a writer leans to each way of reading: the trade's usage, then what this writer's sums have shown. */
+final class Leaning {
+    /** What it costs to read against what a writer has shown. */
+    private static final int AGAINST = 4;
+
+    private static final int OVERRULED = 1000;
+
+    private final int[][] shown = new int[Habit.values().length][];
+    private final int[][] cost = new int[Habit.values().length][];
+
+    Leaning(Habits habits) {
+        for (Habit habit : Habit.values()) {
+            shown[habit.ordinal()] = new int[habit.options()];
+            cost[habit.ordinal()] = usual(habit);
+        }
+        habits.overruled().forEach((habit, option) -> {
+            for (int other = 0; other < habit.options(); other++) {
+                cost[habit.ordinal()][other] = other == option ? 0 : OVERRULED;
+            }
+        });
+    }
+
+    private static int[] usual(Habit habit) {
+        return switch (habit) {
+            case SMALL_NUMBER -> new int[] {0, 2};
+            case NUMBER_IN_NEXT -> new int[] {0, 1};
+            case NUMBER_AFTER_INCREASE -> new int[] {0, 2};
+            case NUMBER_AFTER_DECREASE -> new int[] {1, 0};
+            case BARE_LIST -> new int[] {0, 3};
+            case BARE_BRACKET -> new int[] {0, 1, 2};
+            case SCOPE -> new int[] {0, 1};
+            case NUMBER_AT_END -> new int[] {1, 0};
+            default -> {
+                int[] rising = new int[habit.options()];
+                for (int i = 1; i < rising.length; i++) {
+                    rising[i] = i;
+                }
+                yield rising;
+            }
+        };
+    }
+
+    int cost(Habit habit, int option) {
+        return cost[habit.ordinal()][option];
+    }
+
+    /** A line's sums have shown which option its writer means. */
+    void show(Habit habit, int option) {
+        shown[habit.ordinal()][option]++;
+    }
+
+    /** Lets what was shown weigh on every line. */
+    Set<Habit> settle() {
+        Set<Habit> changed = EnumSet.noneOf(Habit.class);
+        for (Habit habit : Habit.values()) {
+            int[] seen = shown[habit.ordinal()];
+            int most = 0;
+            for (int option = 1; option < seen.length; option++) {
+                most = seen[option] > seen[most] ? option : most;
+            }
+            if (seen[most] > 0 && cost[habit.ordinal()][most] < OVERRULED) {
+                lean(habit, most, seen);
+                changed.add(habit);
+            }
+        }
+        return changed;
+    }
+
+    private void lean(Habit habit, int most, int[] seen) {
+        int[] costs = cost[habit.ordinal()];
+        for (int option = 0; option < costs.length; option++) {
+            costs[option] = option == most ? 0 : Math.min(OVERRULED, costs[option] + (seen[option] > 0 ? 2 : AGAINST));
+        }
+    }
+}

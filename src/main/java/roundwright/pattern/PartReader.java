@@ -1,0 +1,158 @@
+package roundwright.pattern;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundwright.notation.Terms;
+import roundwright.notation.WrittenLine;
+import roundwright.notation.WrittenLine.Reference;
+
+/** Reads the lines of one part in order, each against the round below it. */
+final class PartReader {
+    private final Terms terms;
+    private final Leaning leaning;
+    private final Interpreter interpreter;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<PartItem> items = new ArrayList<>();
+    private final Map<Integer, WrittenLine> byNumber = new HashMap<>();
+    private Below below = Below.UNKNOWN;
+    private int number;
+
+    PartReader(Terms terms, Leaning leaning) {
+        this.terms = terms;
+        this.leaning = leaning;
+        this.interpreter = new Interpreter(leaning, terms);
+    }
+
+    Part read(PartText part, List<WrittenLine> written) {
+        for (int i = 0; i < written.size(); i++) {
+            read(written.get(i), part.lines().get(i).at());
+        }
+        return new Part(part.name(), lines, items);
+    }
+
+    private void read(WrittenLine written, int at) {
+        Line.Found found = new Line.Found();
+        found.text = written.text();
+        found.at = at;
+        found.terms = terms;
+        found.features = written.features();
+        found.label = written.label().map(label -> new Line.Label(label.first(), label.last()));
+        List<WrittenLine> worked = worked(written);
+        boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
+        if (stitches) {
+            check(written, worked, found);
+        }
+        Line line = new Line(found);
+        lines.add(line);
+        addItems(written, worked, line, stitches);
+    }
+
+    /** The line itself, or the lines it takes over, once for every round it is for. */
+    private List<WrittenLine> worked(WrittenLine written) {
+        int rounds = written.label()
+                .map(label -> Math.min(label.last() - label.first() + 1, 1000))
+                .orElse(1);
+        List<WrittenLine> once = new ArrayList<>();
+        if (written.reference().isEmpty()) {
+            once.add(written);
+        } else {
+            Reference reference = written.reference().get();
+            for (int n = reference.first(); n <= reference.last() && once.size() < 1000; n++) {
+                WrittenLine other = byNumber.get(n == 0 ? number : n);
+                if (other == null) {
+                    return List.of(written);
+                }
+                once.add(other);
+            }
+            rounds = Math.max(rounds, once.size() * Math.min(reference.times(), 1000));
+        }
+        List<WrittenLine> all = new ArrayList<>();
+        for (int i = 0; i < rounds; i++) {
+            all.add(once.get(i % once.size()));
+        }
+        return all;
+    }
+
+    private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found) {
+        found.available = optional(below.stitches());
+        found.verdict = Verdict.NOT_UNDERSTOOD;
+        Interpretation last = null;
+        boolean fits = true;
+        for (int i = 0; i < worked.size(); i++) {
+            boolean end = i == worked.size() - 1;
+            WrittenLine line = worked.get(i);
+            List<WrittenLine.Count> counts = end ? written.counts() : List.of();
+            List<Interpretation> ways = interpreter.ways(line.body(), counts, below);
+            last = ways.isEmpty() || Resolver.onlyNotes(line.body()) ? null : ways.get(0);
+            if (last == null) {
+                break;
+            }
+            found.available = optional(below.stitches());
+            fits &= last.fits();
+            learn(line, ways);
+            below = new Below(last.makes(), last.makes(), -1);
+        }
+        settle(written, last, fits, found);
+    }
+
+    private void learn(WrittenLine line, List<Interpretation> ways) {
+        if (ways.size() < 2
+                || !ways.get(0).fits()
+                || below.stitches() < 0
+                || ways.get(0).stated() < 0) {
+            return;
+        }
+        Interpretation best = ways.get(0);
+        for (roundwright.notation.Habit habit : Interpreter.open(line.body())) {
+            int option = best.options()[habit.ordinal()];
+            boolean other = ways.stream().anyMatch(way -> way.fits() && way.options()[habit.ordinal()] != option);
+            if (!other) {
+                leaning.show(habit, option);
+            }
+        }
+    }
+
+    private void settle(WrittenLine written, Interpretation way, boolean fits, Line.Found found) {
+        boolean doubtful = !written.doubts().isEmpty();
+        boolean confirmed = way != null && way.fits() && way.stated() >= 0 && found.available.isPresent();
+        if (way == null
+                || doubtful && !confirmed
+                || Expansion.length(way.pieces()) > Expansion.MOST_STEPS
+                || way.takes() > Expansion.MOST_STEPS
+                || way.makes() > Expansion.MOST_STEPS) {
+            found.stated = written.counts().isEmpty()
+                    ? OptionalInt.empty()
+                    : OptionalInt.of(written.counts().get(0).value());
+            below = found.stated.isPresent() ? new Below(found.stated.getAsInt(), -1, -1) : Below.UNKNOWN;
+            return;
+        }
+        found.takes = OptionalInt.of((int) way.takes());
+        found.makes = OptionalInt.of((int) way.makes());
+        found.stated = optional(way.stated());
+        found.verdict = !fits ? Verdict.DOES_NOT_ADD_UP : way.stated() < 0 ? Verdict.NO_COUNT : Verdict.ADDS_UP;
+        found.round = () -> Optional.of(Expansion.of(way.pieces()));
+        below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), -1);
+    }
+
+    private static OptionalInt optional(long value) {
+        return value < 0 ? OptionalInt.empty() : OptionalInt.of((int) value);
+    }
+
+    private void addItems(WrittenLine written, List<WrittenLine> worked, Line line, boolean stitches) {
+        if (!stitches) {
+            items.add(new Instruction(line));
+            return;
+        }
+        int first = written.label().map(WrittenLine.Label::first).orElse(number + 1);
+        for (int i = 0; i < worked.size(); i++) {
+            number = first + i;
+            byNumber.put(number, worked.get(i));
+            boolean end = i == worked.size() - 1;
+            items.add(new Round(number, line, line.round(), end ? line.count() : line.count()));
+        }
+    }
+}

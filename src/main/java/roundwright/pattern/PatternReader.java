@@ -1,0 +1,56 @@
+package roundwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import roundwright.notation.LineReader;
+import roundwright.notation.Terms;
+import roundwright.notation.WrittenLine;
+
+/**
+ * Reads a whole pattern as written: every line, its arithmetic against the round below, and what the writer's habits are.
+ *
+ * <p>{@code PatternReader.read(Optional.empty(), List.of(new PartText("Ball", lines)))}.
+ */
+public final class PatternReader {
+    private PatternReader() {}
+
+    /** Reads with the terms given, or found out from the words where they are not. */
+    public static Pattern read(Optional<Terms> terms, List<PartText> parts) {
+        return read(terms, parts, Habits.NONE);
+    }
+
+    /** As {@link #read(Optional, List)}, with some of the writer's habits settled by someone who knows. */
+    public static Pattern read(Optional<Terms> terms, List<PartText> parts, Habits habits) {
+        List<List<WrittenLine>> written =
+                parts.stream().map(PatternReader::scan).toList();
+        Terms holding = terms.orElseGet(() -> TermsFinder.find(written));
+        Leaning leaning = new Leaning(habits);
+        List<Part> read = readAll(parts, written, holding, leaning);
+        if (!leaning.settle().isEmpty()) {
+            read = readAll(parts, written, holding, leaning);
+        }
+        return new Pattern(holding, read);
+    }
+
+    /**
+     * Reads bare lines: a blank line, or a heading that begins with {@code #}, begins a new part; every other line is one
+     * line of the pattern. Parts are named by their heading, or by their number.
+     */
+    public static Pattern readBare(Optional<Terms> terms, CharSequence text) {
+        return read(terms, BareLines.parts(text));
+    }
+
+    private static List<WrittenLine> scan(PartText part) {
+        return part.lines().stream().map(line -> LineReader.read(line.text())).toList();
+    }
+
+    private static List<Part> readAll(
+            List<PartText> parts, List<List<WrittenLine>> written, Terms terms, Leaning leaning) {
+        List<Part> read = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            read.add(new PartReader(terms, leaning).read(parts.get(i), written.get(i)));
+        }
+        return read;
+    }
+}

@@ -1,0 +1,125 @@
+package roundwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import roundwright.notation.Habit;
+import roundwright.notation.Node;
+import roundwright.notation.Node.Choice;
+import roundwright.notation.Node.Manner;
+import roundwright.notation.Node.Note;
+import roundwright.notation.Node.Repeat;
+import roundwright.notation.Node.Sequence;
+import roundwright.notation.Node.Target;
+import roundwright.notation.Node.Together;
+import roundwright.notation.Node.Work;
+import roundwright.notation.Stitch;
+import roundwright.notation.StitchName;
+import roundwright.notation.Terms;
+import roundwright.notation.Times;
+
+/** Makes the choices of a tree and works out how often what fills the round is done. */
+final class Resolver {
+    /** How often something is done that cannot be worked out. */
+    static final long UNKNOWN = -1;
+
+    private final int[] options;
+    private final Terms terms;
+    private final long fill;
+
+    private Resolver(int[] options, Terms terms, long fill) {
+        this.options = options;
+        this.terms = terms;
+        this.fill = fill;
+    }
+
+    /**
+     * The tree as pieces.
+     *
+     * @param options the chosen option of each habit, by ordinal
+     * @param stitches what the round below offers, or -1
+     * @param spaces spaces in the round below, or -1
+     * @param stated the count to reach, or -1
+     * @return empty where something fills the round and nothing tells how much room there is
+     */
+    static Optional<List<Piece>> resolve(
+            List<Node> tree, int[] options, Terms terms, long stitches, long spaces, long stated) {
+        Linear sum = new Linear(options);
+        sum.add(tree);
+        if (!sum.fills()) {
+            return Optional.of(new Resolver(options, terms, 0).pieces(tree));
+        }
+        long fill = sum.solve(stitches, spaces, stated);
+        return fill == UNKNOWN ? Optional.empty() : Optional.of(new Resolver(options, terms, fill).pieces(tree));
+    }
+
+    private List<Piece> pieces(List<Node> nodes) {
+        List<Piece> pieces = new ArrayList<>(nodes.size());
+        for (Node node : nodes) {
+            add(node, pieces);
+        }
+        return pieces;
+    }
+
+    private void add(Node node, List<Piece> pieces) {
+        if (node instanceof Work work) {
+            pieces.add(new Piece.Run(step(work), times(work.times())));
+        } else if (node instanceof Repeat repeat) {
+            pieces.add(new Piece.Loop(pieces(repeat.body()), times(repeat.times())));
+            pieces.addAll(pieces(repeat.cut()));
+        } else if (node instanceof Together together) {
+            pieces.add(new Piece.Run(group(together), times(together.times())));
+        } else if (node instanceof Choice choice) {
+            add(choice.options().get(options[choice.habit().ordinal()]), pieces);
+        } else if (node instanceof Sequence sequence) {
+            pieces.addAll(pieces(sequence.body()));
+        }
+    }
+
+    private long times(Times times) {
+        return times.fills() ? fill : times.number();
+    }
+
+    private Step step(Work work) {
+        int makes = work.manner() == Manner.CHAIN ? options[Habit.CHAINS.ordinal()] : work.makes();
+        return new Step(action(work), work.stitch().in(terms), work.takes(), makes, loop(work), work.span(), own(work));
+    }
+
+    private static Optional<String> own(Work work) {
+        return work.own().isEmpty() ? Optional.empty() : Optional.of(work.own());
+    }
+
+    private static Step.Action action(Work work) {
+        if (work.target() == Target.RING || work.target() == Target.FOUNDATION) {
+            return Step.Action.INTO_RING;
+        }
+        return switch (work.manner()) {
+            case PLAIN -> work.target() == Target.SPACE ? Step.Action.INTO_RING : Step.Action.PLAIN;
+            case STARTING_CHAIN -> Step.Action.CHAIN;
+            default -> Step.Action.valueOf(work.manner().name());
+        };
+    }
+
+    private static Step.Loop loop(Work work) {
+        return work.target() == Target.SPACE
+                ? Step.Loop.SPACE
+                : Step.Loop.valueOf(work.hold().name());
+    }
+
+    private Step group(Together together) {
+        List<Piece> body = pieces(together.body());
+        int makes = (int) Math.min(Sums.MOST, Sums.makes(body));
+        Stitch stitch = body.stream()
+                .filter(Piece.Run.class::isInstance)
+                .map(piece -> ((Piece.Run) piece).step().stitch())
+                .filter(named -> named != Stitch.CHAIN)
+                .findFirst()
+                .orElse(StitchName.CHAIN.in(terms));
+        Step.Loop loop = together.target() == Target.SPACE ? Step.Loop.SPACE : Step.Loop.BOTH;
+        return new Step(Step.Action.GROUP, stitch, together.takes(), makes, loop, together.span(), Optional.empty());
+    }
+
+    static boolean onlyNotes(List<Node> nodes) {
+        return nodes.stream().allMatch(Note.class::isInstance);
+    }
+}
