@@ -49,7 +49,7 @@ final class Database implements AutoCloseable {
                 return values;
             }
         } catch (SQLException failure) {
-            throw Failures.of(file, failure);
+            throw failed(sql, failure);
         } catch (RuntimeException impossible) {
             // a value that its own type refuses: written by no version of this program
             throw new StoreException.Damaged(file, WORDS.say("damaged.value", impossible.getMessage()), impossible);
@@ -62,7 +62,7 @@ final class Database implements AutoCloseable {
         try {
             touched = bound(sql, parameters).executeUpdate();
         } catch (SQLException failure) {
-            throw Failures.of(file, failure);
+            throw failed(sql, failure);
         }
         if (touched != rows) {
             throw new StoreException.Failed(file, touched + " rows for " + rows + ": " + sql.strip(), null);
@@ -112,6 +112,12 @@ final class Database implements AutoCloseable {
             // a full disk or an I/O error has ended the transaction already
             reason.addSuppressed(alreadyRolledBack);
         }
+    }
+
+    /** The driver closes a statement that fails, so it cannot be kept for the next time. */
+    private StoreException failed(String sql, SQLException failure) {
+        prepared.remove(sql);
+        return Failures.of(file, failure);
     }
 
     private PreparedStatement bound(String sql, Object... parameters) throws SQLException {

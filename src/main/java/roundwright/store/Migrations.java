@@ -6,17 +6,28 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** Every step the file's form has taken, in order. A new file takes them all. */
-final class Migrations {
-    private static final List<Migration> STEPS = List.of(new FirstForm());
+/** The steps that the file's form has taken, in order. A new file takes them all. */
+record Migrations(List<Migration> steps) {
+    /** Every step there has been. */
+    static final Migrations KNOWN = new Migrations(List.of(new FirstForm()));
 
-    /** The version this program writes. */
-    static final int NEWEST = STEPS.get(STEPS.size() - 1).version();
+    Migrations {
+        steps = List.copyOf(steps);
+        for (int index = 0; index < steps.size(); index++) {
+            if (steps.get(index).version() != index + 1) {
+                throw new IllegalArgumentException("step " + (index + 1) + " leads to version "
+                        + steps.get(index).version());
+            }
+        }
+    }
 
-    private Migrations() {}
+    /** The version that the last step leads to. */
+    int newest() {
+        return steps.size();
+    }
 
     /** Takes the file from a version to the newest, whole or not at all. */
-    static void apply(Database database, int from) throws StoreException {
+    void apply(Database database, int from) throws StoreException {
         // has no effect inside a transaction, and a table that is rebuilt would take its children's rows with it
         database.execute("PRAGMA foreign_keys = OFF");
         try {
@@ -26,13 +37,13 @@ final class Migrations {
         }
     }
 
-    private static void takeSteps(Database database, int from) throws StoreException {
-        for (Migration step : STEPS) {
+    private void takeSteps(Database database, int from) throws StoreException {
+        for (Migration step : steps) {
             if (step.version() > from) {
                 step.apply(database);
             }
         }
-        database.execute("PRAGMA user_version = " + NEWEST);
+        database.execute("PRAGMA user_version = " + newest());
         Soundness.checkReferences(database);
     }
 

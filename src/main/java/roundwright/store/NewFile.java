@@ -1,9 +1,11 @@
 package roundwright.store;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 
 /** Makes files under a passing name beside their own and moves them there when they are whole. */
 final class NewFile {
@@ -15,7 +17,7 @@ final class NewFile {
     private NewFile() {}
 
     static void make(Path file) throws StoreException {
-        make(file, Opening::make);
+        make(file, passing -> Opening.make(passing, Migrations.KNOWN));
     }
 
     static void make(Path file, Content content) throws StoreException {
@@ -23,6 +25,7 @@ final class NewFile {
                 "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".new");
         try {
             content.into(passing);
+            Permissions.forTheOwnerAlone(passing);
             // a move would replace what another program put there meanwhile; a link never does
             Files.createLink(file, passing);
         } catch (FileAlreadyExistsException failure) {
@@ -31,6 +34,16 @@ final class NewFile {
             move(passing, file);
         } finally {
             remove(passing);
+        }
+        keepName(file);
+    }
+
+    /** The name of the new file is on the disk, too, as far as the system can see to that. */
+    private static void keepName(Path file) {
+        try (FileChannel folder = FileChannel.open(file.toAbsolutePath().getParent(), StandardOpenOption.READ)) {
+            folder.force(true);
+        } catch (IOException notForFolders) {
+            // some systems do this by themselves and do not let a program ask for it
         }
     }
 

@@ -19,12 +19,12 @@ final class Opening {
 
     private Opening() {}
 
-    static Database open(Path file) throws StoreException {
-        checkFromOutside(file);
+    static Database open(Path file, Migrations migrations) throws StoreException {
+        checkFromOutside(file, migrations);
         Database database = connect(file);
         try {
             lock(database);
-            checkVersion(file, version(database));
+            checkVersion(file, version(database), migrations);
             Soundness.check(database);
             database.execute("PRAGMA busy_timeout = " + BUSY_MILLISECONDS);
             return database;
@@ -35,10 +35,10 @@ final class Opening {
     }
 
     /** Makes a new, empty file with the newest form. */
-    static void make(Path file) throws StoreException {
+    static void make(Path file, Migrations migrations) throws StoreException {
         try (Database database = connect(file)) {
             database.execute("PRAGMA application_id = " + APPLICATION_ID);
-            Migrations.apply(database, 0);
+            migrations.apply(database, 0);
         }
     }
 
@@ -47,7 +47,7 @@ final class Opening {
                 .get(0);
     }
 
-    private static void checkFromOutside(Path file) throws StoreException {
+    private static void checkFromOutside(Path file, Migrations migrations) throws StoreException {
         if (Files.isDirectory(file)) {
             throw StoreException.Foreign.folder(file);
         }
@@ -58,15 +58,15 @@ final class Opening {
         if (heading.applicationId() != APPLICATION_ID) {
             throw new StoreException.Foreign(file);
         }
-        checkVersion(file, heading.version());
+        checkVersion(file, heading.version(), migrations);
         if (!Files.isWritable(file) || !Files.isWritable(file.toAbsolutePath().getParent())) {
             throw new StoreException.ReadOnly(file, null);
         }
     }
 
-    private static void checkVersion(Path file, int version) throws StoreException {
-        if (version > Migrations.NEWEST) {
-            throw new StoreException.NewerVersion(file, version, Migrations.NEWEST);
+    private static void checkVersion(Path file, int version, Migrations migrations) throws StoreException {
+        if (version > migrations.newest()) {
+            throw new StoreException.NewerVersion(file, version, migrations.newest());
         }
     }
 

@@ -54,9 +54,13 @@ public final class Store implements AutoCloseable {
      * @param backups folder for the backup that is made before a file of an older version is brought up to date
      */
     public static Store open(Path file, Path backups) throws StoreException {
-        Database database = Opening.open(file);
+        return open(file, backups, Migrations.KNOWN);
+    }
+
+    static Store open(Path file, Path backups, Migrations migrations) throws StoreException {
+        Database database = Opening.open(file, migrations);
         try {
-            Upgrade.ifOlder(database, backups);
+            Upgrade.ifOlder(database, backups, migrations);
             return new Store(database);
         } catch (StoreException | RuntimeException failure) {
             database.close();

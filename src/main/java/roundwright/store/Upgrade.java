@@ -9,11 +9,11 @@ import java.time.Instant;
 final class Upgrade {
     private Upgrade() {}
 
-    static void ifOlder(Database database, Path backups) throws StoreException {
+    static void ifOlder(Database database, Path backups, Migrations migrations) throws StoreException {
         int version = Opening.version(database);
-        if (version < Migrations.NEWEST) {
+        if (version < migrations.newest()) {
             backUp(database, backups, version);
-            Migrations.apply(database, version);
+            migrations.apply(database, version);
             Soundness.check(database);
         }
     }

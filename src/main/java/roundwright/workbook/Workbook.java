@@ -132,6 +132,11 @@ public final class Workbook implements AutoCloseable {
         return Optional.ofNullable(done.peek()).map(step -> WORDS.say("undo", step.name()));
     }
 
+    /** How many steps can be undone. */
+    int undoSteps() {
+        return done.size();
+    }
+
     /** What redo would do again, in words. */
     public Optional<String> redoName() {
         return Optional.ofNullable(undone.peek()).map(step -> WORDS.say("redo", step.name()));

@@ -1,0 +1,31 @@
+package roundwright.workbook;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import roundwright.store.StoreException;
+
+/** A program that edits a file for ever and says each step as soon as it is acknowledged; made to be killed. */
+public final class EditingChild {
+    private EditingChild() {}
+
+    /** Arguments: the file, the seed. */
+    public static void main(String[] arguments) throws StoreException {
+        Path file = Path.of(arguments[0]);
+        Workbook workbook = Files.exists(file) ? open(file) : create(file);
+        RandomSteps steps = new RandomSteps(workbook, Long.parseLong(arguments[1]), true);
+        for (int step = 1; ; step++) {
+            steps.take();
+            System.out.println(step);
+        }
+    }
+
+    static Workbook create(Path file) throws StoreException {
+        return Workbook.create(file, file.getParent(), Clock.fixed(Sketch.NOW, ZoneOffset.UTC));
+    }
+
+    static Workbook open(Path file) throws StoreException {
+        return Workbook.open(file, file.getParent(), Clock.fixed(Sketch.NOW, ZoneOffset.UTC));
+    }
+}
