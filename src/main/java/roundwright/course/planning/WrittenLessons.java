@@ -1,0 +1,141 @@
+package roundwright.course.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import roundwright.course.Lesson;
+import roundwright.course.RoundRange;
+import roundwright.course.planning.Plan.Slot;
+
+/**
+ * The lessons that a teacher wrote, seen as a plan of the pattern.
+ *
+ * <p>A lesson begins at the first of its rounds; rounds that no lesson names go with the lesson before. Instructions go with the
+ * round before them, unless that was homework, or the next lesson says them in its own words or has no rounds at all.
+ */
+public final class WrittenLessons {
+    private final List<PlanItem> items;
+    private final List<Slot> slots = new ArrayList<>();
+
+    private WrittenLessons(List<PlanItem> items) {
+        this.items = items;
+    }
+
+    /** The plan; empty where no lesson names a round of the pattern. A lesson that goes back before the one above it is left out. */
+    public static Optional<Plan> plan(List<PlanItem> items, PlanSettings settings, List<Lesson> lessons) {
+        WrittenLessons written = new WrittenLessons(items);
+        List<Integer> starts = new ArrayList<>();
+        List<Lesson> placed = new ArrayList<>();
+        for (Lesson lesson : lessons) {
+            OptionalInt start = placed.isEmpty()
+                    ? written.first(lesson)
+                    : written.startAfter(placed.get(placed.size() - 1), starts.get(starts.size() - 1), lesson);
+            start.ifPresent(starts::add);
+            start.ifPresent(place -> placed.add(lesson));
+        }
+        written.addSlots(placed, starts);
+        return placed.isEmpty() ? Optional.empty() : Optional.of(Plan.of(items, settings, 0, written.slots, false));
+    }
+
+    /** What comes before the first lesson's rounds is done in it. */
+    private OptionalInt first(Lesson lesson) {
+        return places(lesson.rounds()).findAny().isPresent() ? OptionalInt.of(0) : OptionalInt.empty();
+    }
+
+    private OptionalInt startAfter(Lesson before, int from, Lesson lesson) {
+        int after = lastRound(before, from);
+        if (lesson.rounds().isEmpty()) {
+            return instructionAfter(after, lesson);
+        }
+        OptionalInt round =
+                places(lesson.rounds()).filter(place -> place > after).findFirst();
+        return round.isEmpty() ? round : OptionalInt.of(withInstructions(before, lesson, round.getAsInt(), after));
+    }
+
+    private OptionalInt instructionAfter(int after, Lesson lesson) {
+        List<Integer> instructions = IntStream.range(after + 1, items.size())
+                .takeWhile(place -> items.get(place).round().isEmpty())
+                .boxed()
+                .toList();
+        return instructions.stream()
+                .filter(place -> says(lesson, items.get(place)))
+                .findFirst()
+                .or(() -> instructions.stream().findFirst())
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+    }
+
+    private int withInstructions(Lesson before, Lesson lesson, int round, int after) {
+        int start = round;
+        while (start - 1 > after && begins(before, lesson, start - 1)) {
+            start--;
+        }
+        return start;
+    }
+
+    /** Homework has only the instructions that it says; what follows it is done in the next class. */
+    private boolean begins(Lesson before, Lesson lesson, int place) {
+        boolean afterHomework = !before.homework().isEmpty() && !isHome(before, place);
+        return items.get(place).round().isEmpty() && (afterHomework || says(lesson, items.get(place)));
+    }
+
+    private static boolean says(Lesson lesson, PlanItem item) {
+        return item.instruction()
+                .filter(text ->
+                        lesson.words().stream().anyMatch(entry -> entry.value().contains(text)))
+                .isPresent();
+    }
+
+    private int lastRound(Lesson lesson, int start) {
+        return IntStream.concat(places(lesson.rounds()), places(lesson.homework()))
+                .filter(place -> place >= start)
+                .max()
+                .orElse(start);
+    }
+
+    private IntStream places(List<RoundRange> ranges) {
+        return IntStream.range(0, items.size())
+                .filter(place -> items.get(place).round().isPresent())
+                .filter(place -> ranges.stream()
+                        .anyMatch(range -> range.contains(
+                                items.get(place).part(),
+                                items.get(place).round().getAsInt())));
+    }
+
+    private void addSlots(List<Lesson> lessons, List<Integer> starts) {
+        for (int i = 0; i < lessons.size(); i++) {
+            int from = starts.get(i);
+            int last = (i + 1 < starts.size() ? starts.get(i + 1) : items.size()) - 1;
+            Lesson lesson = lessons.get(i);
+            int to = Math.max(from, lastInClass(lesson, from, last));
+            Optional<String> name = Optional.of(lesson.name()).filter(text -> !text.isBlank());
+            slots.add(new Slot(new Stretch(from, to, last), name, false));
+        }
+    }
+
+    /** The item before the homework that ends a lesson's stretch; the last where it ends in class. */
+    private int lastInClass(Lesson lesson, int from, int last) {
+        List<Integer> home = IntStream.rangeClosed(from, last)
+                .filter(place -> isHome(lesson, place))
+                .boxed()
+                .toList();
+        if (home.isEmpty()) {
+            return last;
+        }
+        int first = home.get(0);
+        boolean goesOn = IntStream.rangeClosed(first, last)
+                .allMatch(place ->
+                        home.contains(place) || items.get(place).round().isEmpty());
+        return goesOn ? first - 1 : last;
+    }
+
+    private boolean isHome(Lesson lesson, int place) {
+        return places(lesson.homework()).anyMatch(other -> other == place)
+                || items.get(place)
+                        .instruction()
+                        .filter(text -> lesson.words("homework").stream().anyMatch(words -> words.contains(text)))
+                        .isPresent();
+    }
+}
