@@ -24,6 +24,10 @@ public final class StudentChain {
         this.story = story;
     }
 
+    public PatternStory story() {
+        return story;
+    }
+
     /**
      * Adds the next report. A report that was taken back, that is of an unfinished round, or of a part or round that the
      * pattern does not have, says nothing here.
