@@ -37,6 +37,11 @@ public record Lesson(
                 .toList();
     }
 
+    /** The same lesson under another number. */
+    public Lesson numbered(int other) {
+        return new Lesson(other, name, rounds, homework, introduces, minutes, words);
+    }
+
     /** A {@code - key: value} of the lesson that is for people: bring, recap, homework, caution, note. */
     public record Entry(String key, String value) {}
 }

@@ -37,6 +37,9 @@ public final class FirstUses {
     /** A technique that needs others which the pattern does not use before it: to be practised beforehand. */
     public record Missing(Use use, List<Technique> before) {}
 
+    /** Beginning a part in a colour is no change of colour. */
+    private static final String COLOUR_CHANGE = "colour-change";
+
     private final Techniques techniques;
     private final List<Place> places;
     private final Map<String, Place> first = new LinkedHashMap<>();
@@ -47,7 +50,9 @@ public final class FirstUses {
         Occasions occasions = new Occasions(techniques);
         for (Place place : places) {
             for (String id : techniques.uses(place.item().line())) {
-                first.putIfAbsent(id, place);
+                if (!id.equals(COLOUR_CHANGE) || occasions.workBelow(place)) {
+                    first.putIfAbsent(id, place);
+                }
             }
             for (String id : occasions.at(place)) {
                 first.putIfAbsent(id, place);

@@ -1,34 +1,52 @@
 package roundwright.technique;
 
 import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import roundwright.notation.Feature;
 import roundwright.notation.Stitch;
 import roundwright.pattern.Line;
 import roundwright.pattern.Step;
 import roundwright.pattern.Step.Action;
 
-/** Finds the techniques of one line: from its steps, and from its words where no stitch shows them. */
+/** Finds the techniques of one line: from its steps, from what else it asks for, and by the names of a course's own techniques. */
 final class LineUses {
-    private static final Pattern RING = Pattern.compile("\\b(?:mr|mc|magic|adjustable)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern FROM_CHAINS = Pattern.compile("\\b\\d*ch(?:ain)?s?\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DENIED = Pattern.compile("(?:\\bnot|n't|n’t|\\bwithout|\\bnever)\\s+(?:yet\\s+)?$");
-    private static final Map<Stitch, String> GROUPS = Map.of(Stitch.PUFF, "puff-stitch", Stitch.V_STITCH, "shell");
+    private static final Map<Stitch, String> OTHER_NAMES = Map.of(
+            Stitch.PUFF, "puff-stitch",
+            Stitch.V_STITCH, "shell",
+            Stitch.TRIPLE_TREBLE, "double-treble",
+            Stitch.QUADRUPLE_TREBLE, "double-treble");
+    /** "Do not stuff yet" uses no stuffing. */
+    private static final Pattern DENIED =
+            Pattern.compile("(?i)(?:\\bnot|n['’]t|\\bwithout|\\bnever|\\bbefore)\\s+(?:yet\\s+)?$");
+
+    private static final Map<Feature, List<String>> FEATURES = new EnumMap<>(Map.ofEntries(
+            Map.entry(Feature.MAGIC_RING, List.of("magic-ring")),
+            Map.entry(Feature.CHAIN_START, List.of("chain-start", "chain")),
+            Map.entry(Feature.RING_OF_CHAINS, List.of("chain-start", "chain", "slip-stitch")),
+            Map.entry(Feature.FOUNDATION_CHAIN, List.of("chain")),
+            Map.entry(Feature.OVAL, List.of("oval-start", "chain")),
+            Map.entry(Feature.STARTING_CHAIN, List.of("chain")),
+            Map.entry(Feature.JOINED, List.of("slip-stitch", "joined-rounds"))));
 
     private final List<String> order;
-    private final Map<String, Pattern> found = new LinkedHashMap<>();
+    private final Map<String, Pattern> named = new LinkedHashMap<>();
 
     LineUses(Collection<Technique> techniques) {
         order = techniques.stream().map(Technique::id).toList();
         for (Technique technique : techniques) {
             technique
                     .found()
-                    .ifPresent(words -> found.put(
+                    .ifPresent(words -> named.put(
                             technique.id(), Pattern.compile(words, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)));
         }
     }
@@ -36,81 +54,64 @@ final class LineUses {
     /** Ids in teaching order. */
     List<String> of(Line line) {
         Set<String> used = new TreeSet<>();
-        line.round().ifPresent(steps -> steps.list().forEach(step -> step(step, line, used)));
-        line.round().ifPresent(steps -> joins(steps.list(), used));
+        line.round().ifPresent(steps -> steps.list().forEach(step -> step(step, used)));
+        if (startsInRing(line)) {
+            used.add("magic-ring");
+        }
+        line.features().forEach(feature -> used.addAll(FEATURES.getOrDefault(feature, List.of())));
+        if (line.features().contains(Feature.RING_OF_CHAINS) && line.round().isEmpty()) {
+            used.remove("joined-rounds");
+        }
         words(line.text(), used);
         return order.stream().filter(used::contains).toList();
     }
 
-    private void step(Step step, Line line, Set<String> used) {
-        if (step.action() != Action.SKIP && step.action() != Action.JOIN) {
-            stitch(step.stitch(), used);
+    private static final Set<Feature> CHAINS =
+            EnumSet.of(Feature.CHAIN_START, Feature.RING_OF_CHAINS, Feature.FOUNDATION_CHAIN, Feature.OVAL);
+
+    /** A ring that is not said to be of chains is the closing one. */
+    private static boolean startsInRing(Line line) {
+        return Collections.disjoint(line.features(), CHAINS)
+                && line.round()
+                        .map(steps -> steps.list().stream()
+                                .anyMatch(step -> step.action() == Action.INTO_RING && step.loop() != Step.Loop.SPACE))
+                        .orElse(false);
+    }
+
+    private void words(String text, Set<String> used) {
+        named.forEach((id, words) -> {
+            Matcher matcher = words.matcher(text);
+            while (matcher.find()) {
+                if (!DENIED.matcher(text).region(0, matcher.start()).find()) {
+                    used.add(id);
+                }
+            }
+        });
+    }
+
+    private static void step(Step step, Set<String> used) {
+        boolean stitch = step.action() != Action.SKIP && step.action() != Action.JOIN && step.stitch() != Stitch.OTHER;
+        if (stitch) {
+            used.add(OTHER_NAMES.getOrDefault(
+                    step.stitch(), step.stitch().name().toLowerCase(Locale.ROOT).replace('_', '-')));
         }
         switch (step.action()) {
             case INCREASE -> used.add("increase");
             case DECREASE -> used.add("decrease");
             case INVISIBLE_DECREASE -> used.add("invisible-decrease");
-            case INTO_RING -> start(step, line.text(), used);
-            case PLAIN, SKIP, CHAIN, JOIN, GROUP -> {}
+            case JOIN -> used.add("slip-stitch");
+            case PLAIN, SKIP, CHAIN, GROUP, INTO_RING -> {}
         }
         loop(step, used);
     }
 
-    private void stitch(Stitch stitch, Set<String> used) {
-        switch (stitch) {
-            case OTHER -> {}
-            case TRIPLE_TREBLE, QUADRUPLE_TREBLE -> used.add("double-treble");
-            default ->
-                used.add(GROUPS.getOrDefault(
-                        stitch, stitch.name().toLowerCase(Locale.ROOT).replace('_', '-')));
-        }
-    }
-
-    /** A stitch into a ring is the magic ring unless the line says that the ring, or the start, is of chains. */
-    private static void start(Step step, String text, Set<String> used) {
-        if (step.loop() == Step.Loop.SPACE) {
-            return;
-        }
-        boolean chains = FROM_CHAINS.matcher(text).find() && !RING.matcher(text).find();
-        used.add(chains ? "chain-start" : "magic-ring");
-    }
-
     private static void loop(Step step, Set<String> used) {
         switch (step.loop()) {
-            case FRONT -> {
-                if (step.action() != Action.INVISIBLE_DECREASE) {
-                    used.add("front-loop-only");
-                }
-            }
+            case FRONT -> used.add("front-loop-only");
             case BACK -> used.add("back-loop-only");
             case THIRD -> used.add("third-loop");
             case FRONT_POST, BACK_POST -> used.add("post-stitch");
             case BOTH, SPACE -> {}
         }
-    }
-
-    /** A join after the round's stitches closes a round; one before them closes a ring of chains. */
-    private static void joins(List<Step> steps, Set<String> used) {
-        boolean stitches = false;
-        for (Step step : steps) {
-            if (step.action() == Action.JOIN) {
-                used.add("slip-stitch");
-                if (stitches) {
-                    used.add("joined-rounds");
-                }
-            }
-            stitches |= step.makes() > 0 && step.action() != Action.CHAIN;
-        }
-    }
-
-    private void words(String text, Set<String> used) {
-        found.forEach((id, words) -> {
-            var matcher = words.matcher(text);
-            while (matcher.find()) {
-                if (!DENIED.matcher(text.substring(0, matcher.start())).find()) {
-                    used.add(id);
-                }
-            }
-        });
     }
 }

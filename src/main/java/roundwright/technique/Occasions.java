@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import roundwright.notation.Feature;
 import roundwright.pattern.Round;
-import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
 import roundwright.technique.FirstUses.Place;
 
@@ -17,7 +17,6 @@ import roundwright.technique.FirstUses.Place;
 final class Occasions {
     private static final Pattern REPEATS = Pattern.compile(
             "(?i)[x×*]\\s?\\d|\\d\\s?[x×]|\\btimes\\b|\\brep(?:eat)?\\b|\\btwice\\b|[(\\[{].*,.*[)\\]}]");
-    private static final Pattern TURNED = Pattern.compile("(?i)\\bturn\\b");
 
     private final Map<Occasion, List<String>> groundwork = new EnumMap<>(Occasion.class);
     private Optional<Place> below = Optional.empty();
@@ -30,6 +29,11 @@ final class Occasions {
                             .computeIfAbsent(occasion, each -> new ArrayList<>())
                             .add(technique.id()));
         }
+    }
+
+    /** Whether a round of the item's part has been worked before it. */
+    boolean workBelow(Place place) {
+        return below.filter(other -> other.part().equals(place.part())).isPresent();
     }
 
     /** Ids of the groundwork that an item asks for; items have to be given in working order. */
@@ -53,7 +57,7 @@ final class Occasions {
         }
         if (under.isPresent()) {
             occasions.add(Occasion.SECOND_ROUND);
-            if (!joined(round) && !joined(under.get()) && !turned(round) && !turned(under.get())) {
+            if (inSpiral(round) && inSpiral(under.get())) {
                 occasions.add(Occasion.SPIRAL_ROUND);
             }
             if (round.steps().filter(Occasions::even).isPresent()) {
@@ -63,14 +67,9 @@ final class Occasions {
         return occasions;
     }
 
-    private static boolean joined(Round round) {
-        return round.steps()
-                .map(steps -> steps.list().stream().anyMatch(step -> step.action() == Step.Action.JOIN))
-                .orElse(false);
-    }
-
-    private static boolean turned(Round round) {
-        return TURNED.matcher(round.line().text()).find();
+    private static boolean inSpiral(Round round) {
+        return !round.line().features().contains(Feature.JOINED)
+                && !round.line().features().contains(Feature.TURNED);
     }
 
     private static boolean even(Steps steps) {

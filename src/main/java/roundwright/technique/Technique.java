@@ -15,7 +15,7 @@ import roundwright.notation.Terms;
  * @param groundwork whether it is shown in passing: holding the hook, counting, reading a line, fastening off. It takes its minutes, but it is
  *     not a new movement of the hands and does not count as one of a lesson's new techniques
  * @param comesWith the occasion on which it has to be shown although no pattern writes it
- * @param found a regular expression that finds it in the words of a line; empty where only the stitches show it
+ * @param found a regular expression that finds it in the words of a line, where no stitch shows it
  * @param how how it goes, a step a sentence
  * @param right what right looks like
  * @param wrong what wrong looks like

@@ -2,6 +2,7 @@ package roundwright.course.file;
 
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,9 +24,14 @@ record Keys(List<String> once, List<String> often) {
     static final Keys TECHNIQUE = new Keys(List.of("minutes", "right", "wrong"), List.of("needs", "written", "how"));
 
     private Collection<String> all() {
-        Set<String> all = new java.util.LinkedHashSet<>(once);
+        Set<String> all = new LinkedHashSet<>(once);
         all.addAll(often);
         return all;
+    }
+
+    /** Every key, in the order in which the items of a section are written. */
+    List<String> inOrder() {
+        return List.copyOf(all());
     }
 
     /** Reports keys that are not known, that come twice, and that say nothing. */
