@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.course.Course;
 import roundwright.course.Lesson;
-import roundwright.desktop.desk.Place;
+import roundwright.desktop.desk.OpenCourse;
+import roundwright.group.RoundPlace;
 import roundwright.pattern.Part;
 import roundwright.pattern.PartItem;
 import roundwright.pattern.Round;
@@ -19,7 +20,7 @@ import roundwright.pattern.Round;
  */
 public record StripPiece(List<Column> columns, List<Bracket> brackets) {
     /** A round: where it is, the count to reach, and the yarn it is worked in. */
-    public record Column(Place place, OptionalInt count, Wool wool) {}
+    public record Column(RoundPlace place, OptionalInt count, Wool wool) {}
 
     /** A lesson's stretch of columns, both ends included. */
     public record Bracket(int lesson, String name, int from, int to) {}
@@ -51,7 +52,7 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
             Optional<Wool> named = Wool.named(item.line().text());
             yarn = named.isPresent() ? named : yarn;
             if (item instanceof Round round) {
-                Place place = new Place(part.name(), round.number());
+                RoundPlace place = new RoundPlace(part.name(), round.number());
                 columns.add(new Column(place, round.count(), yarn.orElse(Wool.quiet(index))));
             }
         }
@@ -62,9 +63,10 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
         List<Bracket> brackets = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= columns.size(); i++) {
-            Optional<Lesson> lesson = columns.get(from).place().lesson(course);
+            Optional<Lesson> lesson =
+                    OpenCourse.lessonOf(course, columns.get(from).place());
             boolean ends = i == columns.size()
-                    || !columns.get(i).place().lesson(course).equals(lesson);
+                    || !OpenCourse.lessonOf(course, columns.get(i).place()).equals(lesson);
             if (ends) {
                 int first = from;
                 int last = i - 1;
@@ -76,7 +78,7 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
     }
 
     /** The column of a round. */
-    public OptionalInt columnOf(Place place) {
+    public OptionalInt columnOf(RoundPlace place) {
         for (int i = 0; i < columns.size(); i++) {
             if (columns.get(i).place().equals(place)) {
                 return OptionalInt.of(i);

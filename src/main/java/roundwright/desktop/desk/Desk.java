@@ -1,0 +1,349 @@
+package roundwright.desktop.desk;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.UnaryOperator;
+import roundwright.course.Lesson;
+import roundwright.desktop.work.Task;
+import roundwright.desktop.work.Work;
+import roundwright.group.CourseId;
+import roundwright.group.GroupId;
+import roundwright.group.RoundPlace;
+import roundwright.group.RoundStanding;
+import roundwright.group.Standing;
+import roundwright.group.Student;
+import roundwright.group.StudentId;
+import roundwright.store.KeptCourse;
+import roundwright.workbook.Edit;
+import roundwright.workbook.GroupView;
+import roundwright.workbook.Workbook;
+import roundwright.workbook.WorkbookView;
+
+/**
+ * The open file with one course and one group in hand, and what is chosen in them. Lives on the event thread; edits and the
+ * reading of courses run away from it.
+ */
+public final class Desk {
+    private static final String LAST_GROUP = "last-group";
+    private static final String LAST_COURSE = "last-course";
+
+    private final Workbook workbook;
+    private final CourseReader reader;
+    private final Work work;
+    private final Clock clock;
+    private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
+    private final Map<StudentId, Standing> standings = new HashMap<>();
+    private WorkbookView view;
+    private Choice choice = Choice.NONE;
+    private Optional<OpenCourse> course = Optional.empty();
+    private Optional<String> notice = Optional.empty();
+
+    /** A desk over an open file; {@link #open} lays the course on it that was last in hand. */
+    public Desk(Workbook workbook, CourseReader reader, Work work, Clock clock) {
+        this.workbook = workbook;
+        this.reader = reader;
+        this.work = work;
+        this.clock = clock;
+        this.view = workbook.view();
+        workbook.listen(changes -> work.here(this::refresh));
+    }
+
+    public void listen(DeskListener listener) {
+        listeners.add(listener);
+    }
+
+    public Workbook workbook() {
+        return workbook;
+    }
+
+    public Work work() {
+        return work;
+    }
+
+    /** Everything in the file, as this desk has last heard of it. */
+    public WorkbookView view() {
+        return view;
+    }
+
+    public Choice choice() {
+        return choice;
+    }
+
+    public Optional<OpenCourse> course() {
+        return course;
+    }
+
+    public Optional<GroupView> group() {
+        return choice.group().flatMap(view::group);
+    }
+
+    public List<Student> students() {
+        return group().map(GroupView::students).orElse(List.of());
+    }
+
+    public Optional<Student> student() {
+        return choice.student().flatMap(id -> group().flatMap(found -> found.student(id)));
+    }
+
+    public Optional<RoundPlace> place() {
+        return choice.place();
+    }
+
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** A sentence the person has to be told, until it is taken away. */
+    public Optional<String> notice() {
+        return notice;
+    }
+
+    public void tell(String sentence) {
+        notice = Optional.of(sentence);
+        tell(EnumSet.of(Matter.NOTICE));
+    }
+
+    public void clearNotice() {
+        if (notice.isPresent()) {
+            notice = Optional.empty();
+            tell(EnumSet.of(Matter.NOTICE));
+        }
+    }
+
+    /** How a student of the group stands. */
+    public Standing standing(StudentId student) {
+        return standings.computeIfAbsent(
+                student,
+                id -> Standing.derivedFrom(
+                        course.orElseThrow().expectations(),
+                        group().map(found -> found.reports(id)).orElse(List.of())));
+    }
+
+    /** Lays the course and group on the desk that were last in hand, or else the first there are. */
+    public void open() {
+        Optional<GroupId> lastGroup =
+                view.setting(LAST_GROUP).flatMap(Desk::number).map(GroupId::new);
+        Optional<CourseId> last = lastGroup
+                .flatMap(view::group)
+                .map(found -> found.group().course())
+                .or(() -> view.setting(LAST_COURSE).flatMap(Desk::number).map(CourseId::new));
+        Optional<CourseId> found = last.filter(id -> view.course(id).isPresent())
+                .or(() -> view.courses().stream().findFirst().map(KeptCourse::id));
+        found.ifPresentOrElse(id -> chooseCourse(id, lastGroup), () -> tell(EnumSet.allOf(Matter.class)));
+    }
+
+    private static Optional<Long> number(String text) {
+        return text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
+    }
+
+    /** Takes a course in hand, with a group where one is given and takes that course, or else its first group. */
+    public void chooseCourse(CourseId id, Optional<GroupId> wanted) {
+        view.course(id)
+                .ifPresent(kept -> read(kept, () -> {
+                    Optional<GroupId> group = wanted.filter(one -> takes(one, id))
+                            .or(() -> view.groups(id).stream().findFirst().map(GroupView::id));
+                    choice = choice.withCourse(Optional.of(id)).withGroup(group);
+                    keepChoice();
+                    workbook.remember(LAST_COURSE, String.valueOf(id.value()));
+                    group.ifPresent(one -> workbook.remember(LAST_GROUP, String.valueOf(one.value())));
+                }));
+    }
+
+    private boolean takes(GroupId group, CourseId course) {
+        return view.group(group)
+                .filter(found -> found.group().course().equals(course))
+                .isPresent();
+    }
+
+    private void read(KeptCourse kept, Runnable then) {
+        work.submit(new Task<OpenCourse>() {
+            @Override
+            public OpenCourse away() {
+                return OpenCourse.of(kept, reader.read(kept.text()));
+            }
+
+            @Override
+            public void here(OpenCourse read) {
+                course = Optional.of(read);
+                standings.clear();
+                then.run();
+                tell(EnumSet.allOf(Matter.class));
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                Desk.this.tell(String.valueOf(failure.getMessage()));
+            }
+        });
+    }
+
+    /** Chosen things that are no more are let go; where no round is chosen, the group's next one is. */
+    private void keepChoice() {
+        if (student().isEmpty()) {
+            choice = choice.withStudent(students().stream().findFirst().map(Student::id));
+        }
+        boolean known = place().flatMap(place -> course.flatMap(open -> open.round(place)))
+                .isPresent();
+        if (!known) {
+            choice = choice.withPlace(course.flatMap(this::startingPlace));
+        }
+    }
+
+    private Optional<RoundPlace> startingPlace(OpenCourse open) {
+        return lesson().flatMap(lesson -> open.places(lesson).stream().findFirst())
+                .or(() -> open.places().stream().findFirst());
+    }
+
+    /**
+     * The lesson the group is in: the one of its latest session up to today, else the one in which the student in the middle
+     * works next, else the first.
+     */
+    public Optional<Lesson> lesson() {
+        return course.flatMap(open -> lastLessonGiven(open)
+                .or(() -> middle(open).flatMap(open::lessonOf))
+                .or(() -> open.course().lessons().stream().findFirst()));
+    }
+
+    private Optional<Lesson> lastLessonGiven(OpenCourse open) {
+        LocalDate today = today();
+        return group().stream()
+                .flatMap(found -> found.sessions().stream())
+                .filter(session ->
+                        !session.date().isAfter(today) && session.lesson().isPresent())
+                .reduce((earlier, later) -> later)
+                .flatMap(session -> open.lesson(session.lesson().getAsInt()));
+    }
+
+    private Optional<RoundPlace> middle(OpenCourse open) {
+        List<RoundPlace> next = students().stream()
+                .map(student -> standing(student.id()).next())
+                .flatMap(Optional::stream)
+                .map(RoundStanding::place)
+                .sorted(java.util.Comparator.comparingInt(open::order))
+                .toList();
+        return next.isEmpty() ? Optional.empty() : Optional.of(next.get(next.size() / 2));
+    }
+
+    public void chooseGroup(GroupId id) {
+        view.group(id).ifPresent(found -> {
+            if (choice.course().equals(Optional.of(found.group().course()))) {
+                choice = choice.withGroup(Optional.of(id))
+                        .withStudent(Optional.empty())
+                        .withPlace(Optional.empty());
+                standings.clear();
+                keepChoice();
+                workbook.remember(LAST_GROUP, String.valueOf(id.value()));
+                tell(EnumSet.of(Matter.GROUP, Matter.COUNTS, Matter.PLACE, Matter.STUDENT));
+            } else {
+                chooseCourse(found.group().course(), Optional.of(id));
+            }
+        });
+    }
+
+    public void choosePlace(RoundPlace place) {
+        change(now -> now.withPlace(Optional.of(place)), Matter.PLACE);
+    }
+
+    public void chooseStudent(StudentId student) {
+        change(now -> now.withStudent(Optional.of(student)), Matter.STUDENT);
+    }
+
+    public void choosePage(Page page) {
+        change(now -> now.withPage(page), Matter.PAGE);
+    }
+
+    public void hideNames(boolean hidden) {
+        change(now -> now.withNamesHidden(hidden), Matter.NAMES);
+    }
+
+    private void change(UnaryOperator<Choice> change, Matter matter) {
+        Choice before = choice;
+        choice = change.apply(before);
+        if (!choice.equals(before)) {
+            tell(EnumSet.of(matter));
+        }
+    }
+
+    /** Does an edit; what failed is told as a notice. */
+    public void apply(Edit edit) {
+        apply(edit, () -> {});
+    }
+
+    /** Does an edit, and something after it on the event thread when it is on the disk. */
+    public void apply(Edit edit, Runnable then) {
+        writing(() -> workbook.apply(edit), then);
+    }
+
+    public void undo() {
+        writing(workbook::undo, () -> {});
+    }
+
+    public void redo() {
+        writing(workbook::redo, () -> {});
+    }
+
+    /** Something that writes to the file. */
+    private interface Writing {
+        void run() throws Exception;
+    }
+
+    private void writing(Writing writing, Runnable then) {
+        work.submit(new Task<Void>() {
+            @Override
+            public Void away() throws Exception {
+                writing.run();
+                return null;
+            }
+
+            @Override
+            public void here(Void nothing) {
+                refresh();
+                then.run();
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                Desk.this.tell(String.valueOf(failure.getMessage()));
+            }
+        });
+    }
+
+    /** Takes in what has changed in the file. */
+    private void refresh() {
+        WorkbookView before = view;
+        view = workbook.view();
+        if (view == before) {
+            return;
+        }
+        standings.clear();
+        Optional<KeptCourse> kept = choice.course().flatMap(view::course);
+        if (kept.isEmpty()) {
+            course = Optional.empty();
+            choice = Choice.NONE.withPage(choice.page());
+            open();
+        } else if (!kept.equals(course.map(OpenCourse::kept))) {
+            read(kept.get(), this::keepChoice);
+        } else {
+            keepGroup(kept.get().id());
+            keepChoice();
+            tell(EnumSet.of(Matter.GROUP, Matter.COUNTS, Matter.HISTORY));
+        }
+    }
+
+    private void keepGroup(CourseId id) {
+        if (group().isEmpty()) {
+            choice = choice.withGroup(view.groups(id).stream().findFirst().map(GroupView::id));
+        }
+    }
+
+    private void tell(Set<Matter> matters) {
+        listeners.forEach(listener -> listener.changed(matters));
+    }
+}

@@ -1,0 +1,22 @@
+package roundwright.desktop.desk;
+
+/** What can change on the desk. */
+public enum Matter {
+    /** Another course, or another text of it. */
+    COURSE,
+    /** Another group, or other people in it. */
+    GROUP,
+    /** Counts, notes, the register. */
+    COUNTS,
+    /** The chosen round. */
+    PLACE,
+    /** The chosen student. */
+    STUDENT,
+    PAGE,
+    /** Whether other students' names are hidden. */
+    NAMES,
+    /** What can be undone and redone. */
+    HISTORY,
+    /** There is something to tell the person. */
+    NOTICE
+}

@@ -1,0 +1,127 @@
+package roundwright.desktop.desk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundwright.course.Course;
+import roundwright.course.Lesson;
+import roundwright.group.Expectations;
+import roundwright.group.RoundPlace;
+import roundwright.notation.Terms;
+import roundwright.pattern.Round;
+import roundwright.store.KeptCourse;
+import roundwright.technique.FirstUses;
+import roundwright.technique.Technique;
+import roundwright.technique.Techniques;
+
+/**
+ * A course of the file, read.
+ *
+ * @param kept as the file holds it
+ * @param course what its text says
+ * @param techniques the catalogue and the course's own
+ * @param uses where each technique comes first
+ * @param expectations what the pattern says of each round
+ * @param places all rounds in working order
+ */
+public record OpenCourse(
+        KeptCourse kept,
+        Course course,
+        Techniques techniques,
+        FirstUses uses,
+        Expectations expectations,
+        List<RoundPlace> places) {
+
+    public static OpenCourse of(KeptCourse kept, Course course) {
+        Techniques techniques = Techniques.catalogue().with(course.ownTechniques());
+        Expectations expectations = Expectations.of(course.pattern());
+        FirstUses uses = FirstUses.of(course.pattern(), techniques);
+        return new OpenCourse(kept, course, techniques, uses, expectations, expectations.places());
+    }
+
+    public Terms terms() {
+        return course.pattern().terms();
+    }
+
+    public Optional<Round> round(RoundPlace place) {
+        return expectations.round(place);
+    }
+
+    /** The count to reach in a round; empty where the pattern does not let it be known. */
+    public OptionalInt expected(RoundPlace place) {
+        return expectations.count(place);
+    }
+
+    public Optional<Lesson> lesson(int number) {
+        return course.lessons().stream()
+                .filter(lesson -> lesson.number() == number)
+                .findFirst();
+    }
+
+    /** The rounds worked in a lesson, in working order. */
+    public List<RoundPlace> places(Lesson lesson) {
+        return places().stream()
+                .filter(place -> lessonOf(place).filter(lesson::equals).isPresent())
+                .toList();
+    }
+
+    /** The lesson in whose class a round is worked. */
+    public Optional<Lesson> lessonOf(RoundPlace place) {
+        return lessonOf(course, place);
+    }
+
+    /** The lesson of a course in whose class a round is worked. */
+    public static Optional<Lesson> lessonOf(Course course, RoundPlace place) {
+        return course.lessons().stream()
+                .filter(lesson ->
+                        lesson.rounds().stream().anyMatch(range -> range.contains(place.part(), place.round())))
+                .findFirst();
+    }
+
+    /** Where a round stands in working order, from 0; -1 where the course has no such round. */
+    public int order(RoundPlace place) {
+        return places().indexOf(place);
+    }
+
+    /** The round after this one, in working order. */
+    public Optional<RoundPlace> after(RoundPlace place) {
+        int next = places.indexOf(place) + 1;
+        return next > 0 && next < places.size() ? Optional.of(places.get(next)) : Optional.empty();
+    }
+
+    /** Techniques that are new in a round, or in an instruction just before it. */
+    public List<Technique> newIn(RoundPlace place) {
+        return newByPlace().getOrDefault(place, List.of());
+    }
+
+    /** New techniques by the round in which, or just before which, they come; those of a part's closing lines by its last round. */
+    public Map<RoundPlace, List<Technique>> newByPlace() {
+        Map<RoundPlace, List<Technique>> found = new LinkedHashMap<>();
+        Optional<RoundPlace> last = Optional.empty();
+        List<Technique> waiting = new ArrayList<>();
+        for (FirstUses.Place item : uses.places()) {
+            boolean otherPart =
+                    last.filter(place -> !place.part().equals(item.part())).isPresent();
+            if (otherPart && !waiting.isEmpty()) {
+                found.computeIfAbsent(last.get(), absent -> new ArrayList<>()).addAll(waiting);
+                waiting.clear();
+            }
+            waiting.addAll(uses.newAt(item.order()));
+            if (item.round().isPresent()) {
+                RoundPlace place = new RoundPlace(item.part(), item.round().get());
+                last = Optional.of(place);
+                if (!waiting.isEmpty()) {
+                    found.computeIfAbsent(place, absent -> new ArrayList<>()).addAll(waiting);
+                    waiting.clear();
+                }
+            }
+        }
+        last.filter(place -> !waiting.isEmpty())
+                .ifPresent(place -> found.computeIfAbsent(place, absent -> new ArrayList<>())
+                        .addAll(waiting));
+        return found;
+    }
+}
