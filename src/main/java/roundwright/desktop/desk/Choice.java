@@ -3,6 +3,7 @@ package roundwright.desktop.desk;
 import java.util.Optional;
 import roundwright.group.CourseId;
 import roundwright.group.GroupId;
+import roundwright.group.RoundPlace;
 import roundwright.group.StudentId;
 
 /**

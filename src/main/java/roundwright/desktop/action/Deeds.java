@@ -1,0 +1,120 @@
+package roundwright.desktop.action;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JMenuItem;
+import roundwright.desktop.look.Buttons;
+import roundwright.desktop.look.Keys;
+
+/** What each deed does in one window, and whether it can be done now. */
+public final class Deeds {
+    private final Map<Deed, Doing> doings = new EnumMap<>(Deed.class);
+    private final BooleanSupplier free;
+
+    /** Deeds do nothing while the window is not free, as when a question is open in it. */
+    public Deeds(BooleanSupplier free) {
+        this.free = free;
+        for (Deed deed : Deed.values()) {
+            doings.put(deed, new Doing(deed));
+        }
+    }
+
+    /** Says what a deed does. */
+    public void on(Deed deed, Runnable does) {
+        doings.get(deed).does = does;
+        doings.get(deed).setEnabled(true);
+    }
+
+    /** Does it, as if its button had been pressed. */
+    public void perform(Deed deed) {
+        Doing doing = doings.get(deed);
+        if (doing.isEnabled()) {
+            doing.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, deed.name()));
+        }
+    }
+
+    public void enable(Deed deed, boolean enabled) {
+        doings.get(deed).setEnabled(enabled);
+    }
+
+    public boolean enabled(Deed deed) {
+        return doings.get(deed).isEnabled();
+    }
+
+    /** Other words for a deed, as for what exactly would be undone. */
+    public void call(Deed deed, String words) {
+        doings.get(deed).name(words);
+    }
+
+    /** A button with the deed's words. */
+    public JButton button(Deed deed) {
+        return Buttons.quiet(doings.get(deed));
+    }
+
+    /** The one button of a place that most people will press. */
+    public JButton mainButton(Deed deed) {
+        return Buttons.main(doings.get(deed));
+    }
+
+    /** A button with only the deed's icon; the words are told and shown as a hint. */
+    public JButton iconButton(Deed deed) {
+        return Buttons.icon(doings.get(deed), deed.glyph());
+    }
+
+    public JMenuItem menuItem(Deed deed) {
+        JMenuItem item = new JMenuItem(doings.get(deed));
+        item.setIcon(deed.glyph().icon());
+        return item;
+    }
+
+    /** Binds every key to its deed, wherever in the window the focus is. */
+    public void bind(JComponent root) {
+        for (Deed deed : Deed.values()) {
+            deed.stroke()
+                    .ifPresent(
+                            stroke -> Keys.bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, stroke, () -> perform(deed)));
+        }
+        // the plus key without Shift, and those of the number block
+        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(Keys.menu(KeyEvent.VK_EQUALS), larger());
+        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(Keys.menu(KeyEvent.VK_ADD), larger());
+        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
+                .put(Keys.menu(KeyEvent.VK_SUBTRACT), Deed.SMALLER.stroke().orElseThrow());
+    }
+
+    private static Object larger() {
+        return Deed.LARGER.stroke().orElseThrow();
+    }
+
+    private final class Doing extends AbstractAction {
+        private final transient Deed deed;
+        private transient Runnable does = () -> {};
+
+        Doing(Deed deed) {
+            this.deed = deed;
+            name(deed.words());
+            deed.stroke().ifPresent(stroke -> putValue(Action.ACCELERATOR_KEY, stroke));
+            setEnabled(false);
+        }
+
+        void name(String words) {
+            putValue(Action.NAME, words);
+            putValue(
+                    Action.SHORT_DESCRIPTION,
+                    deed.keyWords().map(key -> words + " (" + key + ")").orElse(words));
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            if (free.getAsBoolean()) {
+                does.run();
+            }
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package roundwright.desktop.counts;
+
+import java.awt.BorderLayout;
+import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.action.Deeds;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.look.HeadRow;
+import roundwright.desktop.look.PageCard;
+import roundwright.desktop.look.PageScroll;
+import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Stack;
+import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.Type;
+import roundwright.desktop.look.Wrap;
+import roundwright.wording.Wording;
+
+/** Students by rounds, and beside them what the chosen count says. */
+public final class CountsPage extends JPanel {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final transient CountsPresenter presenter;
+    private final transient Desk desk;
+    private final CountsTable table;
+    private final DetailCard detail;
+    private final Text heading = new Text("", Type.HEADING, Tone.INK);
+    private final Text subheading = new Text("", Type.BODY, Tone.MUTED);
+    private final JComponent both;
+    private final JComponent empty;
+
+    public CountsPage(Desk desk, Deeds deeds) {
+        super(new BorderLayout());
+        this.desk = desk;
+        setOpaque(false);
+        presenter = new CountsPresenter(desk);
+        table = new CountsTable(presenter);
+        detail = new DetailCard(desk, deeds);
+        Wrap words = new Wrap(1);
+        words.add(heading);
+        words.add(subheading);
+        PageCard grid = new PageCard(table)
+                .top(new HeadRow(words, deeds.button(Deed.REGISTER), deeds.button(Deed.ADD_STUDENTS)))
+                .foot(foot());
+        both = new PageScroll(new TwoCards(grid, detail, 0.57));
+        empty = new PageCard(noStudents(deeds));
+        refresh();
+        desk.listen(this::changed);
+    }
+
+    private static JComponent foot() {
+        Stack foot = new Stack();
+        foot.below(0, Prose.muted(WORDS.say("counts-keys")));
+        foot.setBorder(roundwright.desktop.look.Space.pad(1.5, 0, 0, 0));
+        return foot;
+    }
+
+    private static Stack noStudents(Deeds deeds) {
+        Stack stack = new Stack();
+        stack.below(0, Text.heading(WORDS.say("no-students-head")));
+        stack.below(1, Prose.body(WORDS.say("no-students")));
+        Wrap buttons = stack.below(2, new Wrap(1));
+        buttons.add(deeds.mainButton(Deed.ADD_STUDENTS));
+        return stack;
+    }
+
+    private void changed(Set<Matter> matters) {
+        boolean mine = matters.stream().anyMatch(matter -> matter != Matter.PAGE && matter != Matter.NOTICE);
+        if (mine) {
+            refresh();
+        }
+    }
+
+    private void refresh() {
+        heading.setText(presenter.heading());
+        subheading.setText(presenter.subheading());
+        table.refresh();
+        detail.refresh();
+        boolean people = !desk.students().isEmpty();
+        JComponent wanted = people ? both : empty;
+        if (wanted.getParent() != this) {
+            removeAll();
+            add(wanted);
+        }
+        revalidate();
+        repaint();
+    }
+
+    /** The grid, to be given the focus when the page is shown. */
+    public JComponent grid() {
+        return table;
+    }
+}

@@ -1,0 +1,232 @@
+package roundwright.desktop.counts;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundwright.course.Lesson;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Names;
+import roundwright.desktop.desk.OpenCourse;
+import roundwright.group.Attendance;
+import roundwright.group.RoundPlace;
+import roundwright.group.RoundStanding;
+import roundwright.group.Session;
+import roundwright.group.Student;
+import roundwright.wording.Wording;
+import roundwright.workbook.CountEdit;
+import roundwright.workbook.GroupView;
+import roundwright.workbook.NewCount;
+
+/** The students by rounds, which of them is chosen, and what is being typed. */
+public final class CountsPresenter {
+    private static final Wording WORDS = Wording.of("desktop");
+    private static final int WINDOW = 6;
+    private static final int MOST_DIGITS = 4;
+
+    private final Desk desk;
+    private String typed = "";
+
+    public CountsPresenter(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** The rounds shown: those of the chosen round's lesson, or in a course without lessons those around it. */
+    public List<RoundPlace> columns() {
+        return desk.course()
+                .flatMap(course -> desk.place().map(place -> columns(course, place)))
+                .orElse(List.of());
+    }
+
+    private static List<RoundPlace> columns(OpenCourse course, RoundPlace place) {
+        Optional<Lesson> lesson = course.lessonOf(place);
+        if (lesson.isPresent()) {
+            return course.places(lesson.get());
+        }
+        List<RoundPlace> part = course.places().stream()
+                .filter(other -> other.part().equals(place.part())
+                        && course.lessonOf(other).isEmpty())
+                .toList();
+        int from = Math.max(0, part.indexOf(place) / WINDOW * WINDOW);
+        return part.subList(from, Math.min(part.size(), from + WINDOW));
+    }
+
+    public List<Student> rows() {
+        return desk.students();
+    }
+
+    public String name(Student student) {
+        return Names.of(student, desk);
+    }
+
+    /** What is worth knowing of a student beside their name; empty where nothing is. */
+    public String remark(Student student) {
+        if (desk.choice().namesHidden()) {
+            return "";
+        }
+        if (awayLastTime(student)) {
+            return WORDS.say("away-last-time");
+        }
+        return student.leftHanded() ? WORDS.say("left-handed") : "";
+    }
+
+    private boolean awayLastTime(Student student) {
+        Optional<GroupView> group = desk.group();
+        Optional<Session> last = group.stream()
+                .flatMap(found -> found.sessions().stream())
+                .filter(session -> !session.date().isAfter(desk.today()))
+                .reduce((earlier, later) -> later);
+        return last.flatMap(session -> group.get().attendance(session.id(), student.id()))
+                .filter(mark -> mark == Attendance.ABSENT)
+                .isPresent();
+    }
+
+    /** How a student stands in a round. */
+    public RoundStanding cell(Student student, RoundPlace place) {
+        return desk.standing(student.id())
+                .round(place.part(), place.round())
+                .orElseGet(() -> new RoundStanding(
+                        place, OptionalInt.empty(), RoundStanding.State.NOT_YET, Optional.empty(), List.of()));
+    }
+
+    public OptionalInt expected(RoundPlace place) {
+        return desk.course().map(course -> course.expected(place)).orElse(OptionalInt.empty());
+    }
+
+    /** "Rounds 10 to 14", with the parts where a lesson works in several. */
+    public String heading() {
+        List<RoundPlace> columns = columns();
+        if (columns.isEmpty()) {
+            return WORDS.say("no-rounds");
+        }
+        RoundPlace first = columns.get(0);
+        RoundPlace last = columns.get(columns.size() - 1);
+        if (!first.part().equals(last.part())) {
+            return WORDS.say("rounds-over-parts", first.part(), first.round(), last.part(), last.round());
+        }
+        return columns.size() == 1
+                ? WORDS.say("part-round", first.part(), first.round())
+                : WORDS.say("rounds-of", first.part(), first.round(), last.round());
+    }
+
+    public String subheading() {
+        return desk.course()
+                .flatMap(course -> desk.place().flatMap(course::lessonOf))
+                .map(lesson -> WORDS.say("lesson-named", lesson.number(), lesson.name()))
+                .orElse("");
+    }
+
+    public int chosenRow() {
+        return desk.student().map(student -> rows().indexOf(student)).orElse(-1);
+    }
+
+    public int chosenColumn() {
+        return desk.place().map(place -> columns().indexOf(place)).orElse(-1);
+    }
+
+    public void choose(int row, int column) {
+        cancel();
+        if (row >= 0 && row < rows().size()) {
+            desk.chooseStudent(rows().get(row).id());
+        }
+        List<RoundPlace> columns = columns();
+        if (column >= 0 && column < columns.size()) {
+            desk.choosePlace(columns.get(column));
+        }
+    }
+
+    /** Moves the choice; beyond the last round shown it goes on in the next lesson, before the first in the one before. */
+    public void move(int rows, int columns) {
+        cancel();
+        int row = Math.max(0, Math.min(rows().size() - 1, chosenRow() + rows));
+        if (rows != 0 && !rows().isEmpty()) {
+            desk.chooseStudent(rows().get(row).id());
+        }
+        desk.course().flatMap(course -> neighbour(course, columns)).ifPresent(desk::choosePlace);
+    }
+
+    private Optional<RoundPlace> neighbour(OpenCourse course, int by) {
+        int order = desk.place().map(course::order).orElse(-1) + by;
+        return by != 0 && order >= 0 && order < course.places().size()
+                ? Optional.of(course.places().get(order))
+                : Optional.empty();
+    }
+
+    /** What has been typed and not yet entered. */
+    public Optional<String> typed() {
+        return typed.isEmpty() ? Optional.empty() : Optional.of(typed);
+    }
+
+    /** Takes a digit. */
+    public void type(char digit) {
+        if (Character.isDigit(digit) && typed.length() < MOST_DIGITS && chosenRow() >= 0) {
+            typed += digit;
+        }
+    }
+
+    public void rubOut() {
+        typed = typed.isEmpty() ? "" : typed.substring(0, typed.length() - 1);
+    }
+
+    public void cancel() {
+        typed = "";
+    }
+
+    /** Enters what was typed, if anything, and goes on to the next student; from the last to the first, in the next round. */
+    public void enter() {
+        if (!typed.isEmpty()) {
+            int count = Integer.parseInt(typed);
+            typed = "";
+            report((student, place) -> NewCount.of(student.id(), place.part(), place.round(), count));
+        }
+        goOn();
+    }
+
+    private void goOn() {
+        if (chosenRow() + 1 < rows().size()) {
+            move(1, 0);
+        } else if (!rows().isEmpty()) {
+            desk.chooseStudent(rows().get(0).id());
+            move(0, 1);
+        }
+    }
+
+    /** Enters the count that the pattern says, where it says one. */
+    public void asPattern() {
+        cancel();
+        Optional<RoundPlace> place =
+                desk.place().filter(found -> expected(found).isPresent());
+        if (place.isPresent()) {
+            int count = expected(place.get()).getAsInt();
+            report((student, round) -> NewCount.of(student.id(), round.part(), round.round(), count));
+            goOn();
+        } else {
+            desk.tell(WORDS.say("no-count-to-take"));
+        }
+    }
+
+    /** Notes that the round is being worked; a number typed before is where the student stopped. */
+    public void unfinished() {
+        OptionalInt soFar = typed.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(typed));
+        cancel();
+        report((student, place) -> NewCount.unfinished(student.id(), place.part(), place.round(), soFar));
+    }
+
+    /** Notes that the chosen round was pulled back, and with it all above: the one below is the last that is left. */
+    public void pulledBack() {
+        cancel();
+        report((student, place) -> NewCount.pulledBackTo(student.id(), place.part(), Math.max(0, place.round() - 1)));
+    }
+
+    /** Makes a count for a student's round. */
+    private interface Counting {
+        NewCount of(Student student, RoundPlace place);
+    }
+
+    private void report(Counting counting) {
+        desk.group()
+                .ifPresent(group -> desk.student()
+                        .ifPresent(student -> desk.place()
+                                .ifPresent(place -> desk.apply(
+                                        new CountEdit.ReportCounts(group.id(), counting.of(student, place))))));
+    }
+}

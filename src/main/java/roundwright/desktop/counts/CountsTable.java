@@ -1,0 +1,144 @@
+package roundwright.desktop.counts;
+
+import java.awt.Dimension;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import roundwright.desktop.look.Keys;
+import roundwright.desktop.look.Space;
+import roundwright.group.RoundStanding;
+import roundwright.group.Student;
+import roundwright.wording.Wording;
+
+/** The grid of students by rounds. Typing a number and Enter reports a count; arrows move; a few letters say the rest. */
+final class CountsTable extends JTable {
+    private static final Wording WORDS = Wording.of("desktop");
+    private static final double ROW = 42;
+    private static final double NAME_WIDTH = 190;
+    private static final double ROUND_WIDTH = 92;
+
+    private final transient CountsPresenter presenter;
+    private final transient CountsModel model;
+
+    CountsTable(CountsPresenter presenter) {
+        super(new CountsModel(presenter));
+        this.presenter = presenter;
+        this.model = (CountsModel) getModel();
+        setDefaultRenderer(Student.class, new StudentCellView(presenter));
+        setDefaultRenderer(RoundStanding.class, new CountCellView(presenter));
+        setShowGrid(false);
+        setIntercellSpacing(new Dimension(0, 0));
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setCellSelectionEnabled(true);
+        setOpaque(false);
+        setFillsViewportHeight(false);
+        getTableHeader().setReorderingAllowed(false);
+        getTableHeader().setResizingAllowed(false);
+        getTableHeader().setOpaque(false);
+        getAccessibleContext().setAccessibleName(WORDS.say("counts-table"));
+        getAccessibleContext().setAccessibleDescription(WORDS.say("counts-keys-told"));
+        bindKeys();
+        addMouseListener(new Mouse());
+        addFocusListener(new Keys.RepaintOnFocus(this));
+        dress();
+    }
+
+    private void bindKeys() {
+        Keys.bind(this, "UP", () -> shown(() -> presenter.move(-1, 0)));
+        Keys.bind(this, "DOWN", () -> shown(() -> presenter.move(1, 0)));
+        Keys.bind(this, "LEFT", () -> shown(() -> presenter.move(0, -1)));
+        Keys.bind(this, "RIGHT", () -> shown(() -> presenter.move(0, 1)));
+        Keys.bind(this, "HOME", () -> shown(() -> presenter.choose(presenter.chosenRow(), 0)));
+        Keys.bind(
+                this,
+                "END",
+                () -> shown(() -> presenter.choose(
+                        presenter.chosenRow(), presenter.columns().size() - 1)));
+        Keys.bind(this, "ENTER", () -> shown(presenter::enter));
+        Keys.bind(this, "ESCAPE", () -> shown(presenter::cancel));
+        Keys.bind(this, "BACK_SPACE", () -> shown(presenter::rubOut));
+        addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyTyped(KeyEvent event) {
+                typed(event.getKeyChar());
+            }
+        });
+    }
+
+    /** What a typed character does. */
+    void typed(char character) {
+        switch (Character.toLowerCase(character)) {
+            case '=' -> shown(presenter::asPattern);
+            case 'p' -> shown(presenter::pulledBack);
+            case 'u' -> shown(presenter::unfinished);
+            default -> shown(() -> presenter.type(character));
+        }
+    }
+
+    private void shown(Runnable change) {
+        change.run();
+        refresh();
+    }
+
+    /** Takes in what has changed, and keeps the chosen cell in sight. */
+    void refresh() {
+        if (model.refresh()) {
+            model.fireTableStructureChanged();
+            dress();
+        } else {
+            model.fireTableDataChanged();
+        }
+        int row = presenter.chosenRow();
+        int column = presenter.chosenColumn() + 1;
+        if (row >= 0 && column > 0 && row < getRowCount() && column < getColumnCount()) {
+            changeSelection(row, column, false, false);
+        }
+        repaint();
+    }
+
+    private void dress() {
+        setRowHeight(Space.points(ROW));
+        RoundHeadView head = new RoundHeadView(presenter);
+        for (int i = 0; i < getColumnModel().getColumnCount(); i++) {
+            var column = getColumnModel().getColumn(i);
+            column.setHeaderRenderer(head);
+            column.setMinWidth(Space.points(i == 0 ? 110 : ROUND_WIDTH - 8));
+            column.setPreferredWidth(Space.points(i == 0 ? NAME_WIDTH : ROUND_WIDTH));
+            if (i > 0) {
+                column.setMaxWidth(Space.points(ROUND_WIDTH * 1.6));
+            }
+        }
+    }
+
+    /** Where the rounds need more width than there is, the grid scrolls sideways. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() == null || getParent().getWidth() >= leastWidth();
+    }
+
+    private int leastWidth() {
+        return Space.points(110 + (ROUND_WIDTH - 8) * (getColumnCount() - 1));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (model != null) {
+            dress();
+        }
+    }
+
+    private final class Mouse extends MouseAdapter {
+        @Override
+        public void mousePressed(MouseEvent event) {
+            int row = rowAtPoint(event.getPoint());
+            int column = columnAtPoint(event.getPoint());
+            if (row >= 0) {
+                shown(() -> presenter.choose(row, column - 1));
+            }
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package roundwright.desktop.desk;
+
+import roundwright.group.Student;
+import roundwright.wording.Wording;
+
+/** What students are called on the screen: their names, or numbers for all but the chosen one while names are hidden. */
+public final class Names {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private Names() {}
+
+    public static String of(Student student, Desk desk) {
+        boolean chosen = desk.choice().student().equals(java.util.Optional.of(student.id()));
+        if (!desk.choice().namesHidden() || chosen) {
+            return student.name();
+        }
+        return WORDS.say("student-numbered", desk.students().indexOf(student) + 1);
+    }
+}
