@@ -91,8 +91,7 @@ class WrittenLessonsTest {
             Random random = new Random(seed);
             List<PlanItem> items = distinct(Draws.items(random, 2 + random.nextInt(25)));
             Plan plan = Planner.plan(PlanRequest.of(items, Draws.settings(random), OptionalInt.empty()));
-            List<Lesson> lessons =
-                    plan.lessons().stream().map(lesson -> written(plan, lesson)).toList();
+            List<Lesson> lessons = LessonsOfPlan.of(plan, List.of());
             Plan read = WrittenLessons.plan(items, plan.settings(), lessons).orElseThrow();
             assertEquals(WorkedCases.ends(plan), WorkedCases.ends(read), "seed " + seed + " " + lessons);
         }
@@ -120,20 +119,5 @@ class WrittenLessonsTest {
                     item.homework()));
         }
         return named;
-    }
-
-    private static Lesson written(Plan plan, PlannedLesson lesson) {
-        LessonText text = LessonText.of(plan, lesson);
-        List<Lesson.Entry> words = new ArrayList<>();
-        text.homework().ifPresent(value -> words.add(new Lesson.Entry("homework", value)));
-        text.note().ifPresent(value -> words.add(new Lesson.Entry("note", value)));
-        return new Lesson(
-                lesson.number(),
-                text.name(),
-                ItemWords.rounds(plan.inClass(lesson)),
-                ItemWords.rounds(plan.atHome(lesson)),
-                List.of(),
-                Optional.empty(),
-                words);
     }
 }
