@@ -38,6 +38,9 @@ final class LineUses {
             Map.entry(Feature.STARTING_CHAIN, List.of("chain")),
             Map.entry(Feature.JOINED, List.of("slip-stitch", "joined-rounds"))));
 
+    /** Two and three in one stitch are increases; more are a fan. */
+    private static final int FEWEST_IN_A_SHELL = 4;
+
     private final List<String> order;
     private final Map<String, Pattern> named = new LinkedHashMap<>();
 
@@ -96,7 +99,7 @@ final class LineUses {
                     step.stitch(), step.stitch().name().toLowerCase(Locale.ROOT).replace('_', '-')));
         }
         switch (step.action()) {
-            case INCREASE -> used.add("increase");
+            case INCREASE -> used.add(step.makes() >= FEWEST_IN_A_SHELL ? "shell" : "increase");
             case DECREASE -> used.add("decrease");
             case INVISIBLE_DECREASE -> used.add("invisible-decrease");
             case JOIN -> used.add("slip-stitch");

@@ -14,6 +14,7 @@ import roundwright.pattern.PartText;
 import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
 import roundwright.pattern.SourceLine;
+import roundwright.pattern.Verdict;
 
 /** Takes the pattern out of the sections of its parts, and brings the problems of its lines to their places in the file. */
 final class PatternLines {
@@ -82,6 +83,9 @@ final class PatternLines {
         for (int index = 0; index < place.lines().size(); index++) {
             Written written = place.lines().get(index);
             Line line = part.lines().get(index);
+            if (line.verdict() == Verdict.NOT_UNDERSTOOD && line.problems().isEmpty()) {
+                problems.warning("line-not-understood", written.span());
+            }
             for (Problem problem : line.problems()) {
                 Span at = written.place(problem.span());
                 problems.add(

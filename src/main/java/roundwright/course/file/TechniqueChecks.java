@@ -71,12 +71,12 @@ final class TechniqueChecks {
             }
             return;
         }
-        Optional<Integer> used = lessonOf(place.get());
-        String where = where(place.get());
-        if (used.isPresent() && used.get() < number) {
-            problems.warning("used-before-introduced", at, technique.name(terms), where, used.get(), number);
-        } else if (used.isPresent() && used.get() > number && !technique.groundwork()) {
-            problems.remark("introduced-early", at, technique.name(terms), number, where, used.get());
+        List<Integer> used = lessonsOf(place.get());
+        String where = Where.say(place.get());
+        if (!used.isEmpty() && used.get(used.size() - 1) < number) {
+            problems.warning("used-before-introduced", at, technique.name(terms), where, used.get(0), number);
+        } else if (!used.isEmpty() && used.get(0) > number && !technique.groundwork()) {
+            problems.remark("introduced-early", at, technique.name(terms), number, where, used.get(0));
         }
     }
 
@@ -88,18 +88,24 @@ final class TechniqueChecks {
                         needs.all().contains(technique.id()) || needs.oneOf().contains(technique.id()));
     }
 
-    private String where(Place place) {
-        return Where.say(place);
+    /** The lesson in which a round is worked; an instruction between two lessons may be done in either. */
+    private List<Integer> lessonsOf(Place place) {
+        return Where.rounds(place, uses.places()).stream()
+                .flatMap(round -> lessonOfRound(round).stream())
+                .toList();
     }
 
-    /** The lesson in which an item is worked; an instruction goes with the round before it, at a part's start with the one after. */
-    private Optional<Integer> lessonOf(Place place) {
-        Optional<Place> round = Where.roundOf(place, uses.places());
-        return round.flatMap(worked -> lessons.stream()
+    private Optional<Integer> lessonOfRound(Place round) {
+        return lessons.stream()
                 .filter(lesson -> Stream.concat(lesson.lesson().rounds().stream(), lesson.lesson().homework().stream())
-                        .anyMatch(range -> contains(range, worked)))
+                        .anyMatch(range -> contains(range, round)))
                 .map(lesson -> lesson.lesson().number())
-                .findFirst());
+                .findFirst();
+    }
+
+    /** The lesson that a technique which no lesson names falls to. */
+    private Optional<Integer> lessonOf(Place place) {
+        return lessonsOf(place).stream().findFirst();
     }
 
     private static boolean contains(RoundRange range, Place place) {

@@ -2,6 +2,7 @@ package roundwright.course.file;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundwright.technique.FirstUses.Place;
 import roundwright.wording.Wording;
 
@@ -18,17 +19,18 @@ final class Where {
                 .orElseGet(() -> WORDS.say("instruction-of", place.part()));
     }
 
-    /** The round itself; of an instruction, the round before it in its part, or else the one after. */
-    static Optional<Place> roundOf(Place place, List<Place> places) {
-        for (int order = place.order(); order >= place.order() - place.index(); order--) {
-            if (places.get(order).round().isPresent()) {
-                return Optional.of(places.get(order));
-            }
+    /** The round itself; of an instruction, the round before it and the one after it in its part, as far as there are such. */
+    static List<Place> rounds(Place place, List<Place> places) {
+        if (place.round().isPresent()) {
+            return List.of(place);
         }
-        return places.stream()
-                .filter(other -> other.order() > place.order()
-                        && other.part().equals(place.part())
-                        && other.round().isPresent())
+        Optional<Place> before = places.subList(place.order() - place.index(), place.order()).stream()
+                .filter(other -> other.round().isPresent())
+                .reduce((earlier, later) -> later);
+        Optional<Place> after = places.subList(place.order() + 1, places.size()).stream()
+                .takeWhile(other -> other.part().equals(place.part()))
+                .filter(other -> other.round().isPresent())
                 .findFirst();
+        return Stream.concat(before.stream(), after.stream()).toList();
     }
 }

@@ -13,7 +13,8 @@ import roundwright.course.planning.Plan.Slot;
  * The lessons that a teacher wrote, seen as a plan of the pattern.
  *
  * <p>A lesson begins at the first of its rounds; rounds that no lesson names go with the lesson before. Instructions go with the
- * round before them, unless that was homework, or the next lesson says them in its own words or has no rounds at all.
+ * round before them, unless that was homework, or the next lesson says them in its own words, teaches what they need,
+ * or has no rounds at all.
  */
 public final class WrittenLessons {
     private final List<PlanItem> items;
@@ -82,9 +83,11 @@ public final class WrittenLessons {
     }
 
     private static boolean says(Lesson lesson, PlanItem item) {
+        boolean teaches = item.introduces().stream().anyMatch(lesson.introduces()::contains);
         return item.instruction()
-                .filter(text ->
-                        lesson.words().stream().anyMatch(entry -> entry.value().contains(text)))
+                .filter(text -> teaches
+                        || lesson.words().stream()
+                                .anyMatch(entry -> entry.value().contains(text)))
                 .isPresent();
     }
 
