@@ -34,6 +34,7 @@ final class CountReader {
             return false;
         }
         keep(cursor.since(begin));
+        line.counted = true;
         return true;
     }
 
@@ -90,7 +91,7 @@ final class CountReader {
             return false;
         }
         Meaning after = cursor.peek(1).meaning();
-        boolean alone = after == Meaning.FINISH || after == Meaning.STOP && onlyMarks(1);
+        boolean alone = onlyMarks(1) && (line.worked || !line.ring);
         boolean named = after == Meaning.ST && !placeAfter(2);
         if (!alone && !named && after != Meaning.TOTAL) {
             return false;
@@ -111,6 +112,48 @@ final class CountReader {
             place++;
         }
         return cursor.is(place, Meaning.FINISH);
+    }
+
+    /** "Rnd 3: 18 - (sc, inc) x 6": the count before the steps. */
+    boolean first() {
+        boolean ahead = cursor.is(Meaning.NUMBER)
+                && cursor.is(1, Meaning.DASH)
+                && cursor.peek(1).spaced()
+                && !cursor.is(2, Meaning.NUMBER)
+                && cursor.peek(2).spaced();
+        if (ahead) {
+            Token number = cursor.next();
+            line.counts.add(new Count(number.value(), number.span(), true));
+            cursor.next();
+        }
+        return ahead;
+    }
+
+    /** "…, 18 sc" as the last words: perhaps the count. Adds it as one that is not sure; the cursor stays. */
+    boolean perhaps() {
+        int begin = cursor.at;
+        boolean named = line.worked && cursor.is(Meaning.NUMBER) && unitAhead();
+        if (!named) {
+            return false;
+        }
+        int number = cursor.next().value();
+        cursor.next();
+        cursor.skip(Meaning.ST);
+        boolean ends = onlyMarks(0) || cursor.peek().meaning().parts() && joinsAfter();
+        if (ends) {
+            line.counts.add(new Count(number, cursor.since(begin), false));
+        }
+        cursor.at = begin;
+        return ends;
+    }
+
+    private boolean unitAhead() {
+        Meaning after = cursor.peek(1).meaning();
+        return after == Meaning.STITCH || after == Meaning.SPECIAL;
+    }
+
+    private boolean joinsAfter() {
+        return cursor.peek().is(Meaning.STOP) && (cursor.is(1, Meaning.NOTE) || cursor.is(1, Meaning.JOIN));
     }
 
     /** "– 18", "- 18 sc" as the last thing in the line. */
@@ -175,7 +218,14 @@ final class CountReader {
         cursor.accept(Meaning.DASH);
         while (true) {
             switch (cursor.peek().meaning()) {
-                case ST, STITCH, SPECIAL, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
+                case ST, STITCH, SPECIAL, SLIP, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
+                case PER, EACH -> {
+                    if (!cursor.is(1, Meaning.ROUND)) {
+                        return false;
+                    }
+                    cursor.next();
+                    cursor.next();
+                }
                 case CHAIN -> {
                     cursor.next();
                     counted = false;
@@ -199,7 +249,7 @@ final class CountReader {
                     cursor.next();
                     cursor.skip(Meaning.THE, Meaning.ROUND);
                 }
-                case TIMES, ROUND, INC, DEC, MORE, EACH, TOG, MEASURE -> {
+                case TIMES, ROUND, INC, DEC, MORE, TOG, MEASURE -> {
                     return false;
                 }
                 default -> {

@@ -68,6 +68,16 @@ final class Cursor {
         return new Span(start, Math.max(start, end));
     }
 
+    /** Whether the bracket that was opened just before the cursor is closed somewhere ahead. */
+    boolean shutsAhead() {
+        int depth = 1;
+        for (int place = at; place < tokens.size() && depth > 0; place++) {
+            Token token = tokens.get(place);
+            depth += token.is(Meaning.OPEN) ? 1 : token.is(Meaning.SHUT) ? -1 : 0;
+        }
+        return depth == 0;
+    }
+
     int size() {
         return tokens.size();
     }

@@ -67,6 +67,7 @@ final class Items {
         return true;
     }
 
+    /** Notes at the end are not what is repeated. */
     private void dropNotes() {
         while (nodes.size() > from && last() instanceof Note) {
             nodes.remove(nodes.size() - 1);
@@ -127,10 +128,7 @@ final class Items {
     boolean bare() {
         boolean steps = false;
         for (Node node : nodes) {
-            if (node instanceof Repeat
-                    || node instanceof Choice choice
-                            && choice.habit() != Habit.SMALL_NUMBER
-                            && choice.habit() != Habit.NUMBER_IN_NEXT) {
+            if (node instanceof Repeat || node instanceof Choice choice && repeats(choice.habit())) {
                 return false;
             }
             if (node instanceof Work work) {
@@ -144,6 +142,19 @@ final class Items {
         return steps;
     }
 
+    private static boolean repeats(Habit habit) {
+        return switch (habit) {
+            case REPEAT_FROM, REPEAT_LIST, BARE_BRACKET, SCOPE -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean mayEnd(Node node) {
+        return node instanceof Note
+                || node instanceof Work work && work.manner() == Manner.JOIN
+                || node instanceof Choice choice && choice.habit() == Habit.NUMBER_AT_END;
+    }
+
     /** The steps since the fence, as a choice: once, or until the round is full. */
     void mayFill() {
         if (!bare() || empty()) {
@@ -152,9 +163,7 @@ final class Items {
         List<Node> body = List.copyOf(nodes.subList(from, nodes.size()));
         List<Node> tail = new ArrayList<>();
         int end = body.size();
-        while (end > 0
-                && (body.get(end - 1) instanceof Note
-                        || body.get(end - 1) instanceof Work work && work.manner() == Manner.JOIN)) {
+        while (end > 0 && mayEnd(body.get(end - 1))) {
             tail.add(0, body.get(--end));
         }
         if (end == 0) {

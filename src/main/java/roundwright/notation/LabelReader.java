@@ -26,6 +26,22 @@ final class LabelReader {
             }
         }
         cursor.at = begin;
+        return step(begin).or(this::unnumbered);
+    }
+
+    /** "Step 4:" where no round is named. */
+    private Optional<Label> step(int begin) {
+        if (cursor.accept(Meaning.STEP) && cursor.is(Meaning.NUMBER)) {
+            int number = cursor.next().value();
+            Span span = cursor.since(begin);
+            overHeading();
+            return Optional.of(new Label(number, number, span));
+        }
+        cursor.at = begin;
+        return Optional.empty();
+    }
+
+    private Optional<Label> unnumbered() {
         overUnnumbered();
         return Optional.empty();
     }
@@ -212,7 +228,11 @@ final class LabelReader {
                     || token.is(Meaning.REPEAT)
                     || token.is(Meaning.AS)
                     || token.is(Meaning.EQUALS)
-                    || token.is(Meaning.NUMBER)) {
+                    || token.is(Meaning.NUMBER)
+                    || token.is(Meaning.IN)
+                    || token.is(Meaning.HOLD)
+                    || token.is(Meaning.OPEN)
+                    || token.is(Meaning.STAR)) {
                 break;
             }
         }

@@ -13,17 +13,11 @@ public final class LineReader {
     public static WrittenLine read(String text) {
         Reading line = new Reading(text);
         Optional<Label> label = new LabelReader(line.cursor).read();
+        line.labelled = label.isPresent();
         Optional<Reference> reference = new ReferenceReader(line.cursor).read();
+        line.stitches = reference.isPresent();
         List<Node> body = new SequenceReader(line).line();
         return new WrittenLine(
-                text,
-                label,
-                body,
-                line.counts,
-                reference,
-                line.doubts,
-                line.features,
-                line.names,
-                line.stitches || reference.isPresent());
+                text, label, body, line.counts, reference, line.doubts, line.features, line.names, line.stitches);
     }
 }

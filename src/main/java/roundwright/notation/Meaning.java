@@ -82,6 +82,13 @@ enum Meaning {
     MEASURE,
     FILLER,
     UNWORKED,
+    IT,
+    EVEN,
+    EVENLY,
+    PER,
+    FOR,
+    OTHER,
+    CORNERST,
     // marks
     COMMA,
     STOP,

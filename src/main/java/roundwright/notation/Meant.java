@@ -49,6 +49,9 @@ final class Meant {
     /** An increase, decrease or textured stitch: the number says how many of them. */
     private Node shaped() {
         Work step = placed();
+        if (place != null && place.everyNth > 1) {
+            return everyNth(step);
+        }
         if (place != null && place.fills() && place.number == 0) {
             return step.times(place.times());
         }
@@ -95,6 +98,9 @@ final class Meant {
             return unplaced();
         }
         int each = times ? 1 : Math.max(1, number);
+        if (place.everyNth > 1 && each > 1) {
+            return everyNth(increase(each, 1));
+        }
         if (place.fills() && place.number == 0 && place.ordinal == 0 && !place.same && place.target != Target.RING) {
             return fill(each);
         }
@@ -124,6 +130,7 @@ final class Meant {
     }
 
     private Node fill(int each) {
+        line.lastEach = each;
         Work step = each == 1 ? placed() : (Work) increase(each, 1);
         return step.times(place.times());
     }
@@ -137,11 +144,30 @@ final class Meant {
         return unit.in(target, 0).times(Times.of(each));
     }
 
+    /** The stitch just worked into, or the first of the round: which, hangs on whether a starting chain stands in it. */
     private Node same(int each) {
+        line.lastEach = each;
+        Node into = unit.in(Target.SAME, 0).times(Times.of(each));
         if (line.begun) {
-            return unit.in(Target.SAME, 0).times(Times.of(each));
+            return into;
         }
-        return each == 1 ? unit : increase(each, 1);
+        Node first = each == 1 ? unit : increase(each, 1);
+        return line.openStart ? choice(Habit.STARTING_CHAIN, first, into) : first;
+    }
+
+    /** "in every third st": plain stitches up to it, then this, until the round is full. */
+    private Node everyNth(Node shaped) {
+        Work plain = new Work(
+                unit.span(),
+                Manner.PLAIN,
+                unit.stitch(),
+                1,
+                1,
+                Times.of(place.everyNth - 1),
+                unit.hold(),
+                Target.NEXT,
+                "");
+        return new Node.Repeat(unit.span(), List.of(plain, shaped), Times.FULL, List.of());
     }
 
     /** "N in next M sts": M stitches with one or N in each. */

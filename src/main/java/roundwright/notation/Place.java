@@ -12,6 +12,9 @@ final class Place {
     boolean each;
     boolean next;
     boolean same;
+    /** "in every other st" is 2, "in every third st" is 3; 0 where every one is meant. */
+    int everyNth;
+
     boolean asJoin;
     boolean last;
     boolean first;
@@ -34,6 +37,11 @@ final class Place {
     /** Whether it says how many stitches of the round below there are to be worked into. */
     boolean fills() {
         return around || leave >= 0 || (each || remaining) && number == 0 && !same;
+    }
+
+    /** Whether it only says which loops: "sc 6 in FLO". */
+    boolean holdOnly() {
+        return hold != Hold.BOTH && !noun && !next && !each && !same && !fills() && number == 0;
     }
 
     Times times() {

@@ -4,12 +4,14 @@ import roundwright.notation.Node.Target;
 
 /** Reads where a stitch goes: "in next 5 sts", "in each st around", "to last 3 sts", "in 2nd ch from hook". */
 final class PlaceReader {
+    private final Reading line;
     private final Cursor cursor;
     private final String text;
 
-    PlaceReader(Cursor cursor, String text) {
-        this.cursor = cursor;
-        this.text = text;
+    PlaceReader(Reading line) {
+        this.line = line;
+        this.cursor = line.cursor;
+        this.text = line.text;
     }
 
     /** Whether words at the cursor begin to say where. */
@@ -22,6 +24,7 @@ final class PlaceReader {
             case THE -> startsAfterThe();
             case HOLD -> true;
             case ORDINAL -> true;
+            case ROUND -> !cursor.is(1, Meaning.NUMBER);
             default -> false;
         };
     }
@@ -87,7 +90,14 @@ final class PlaceReader {
             case NUMBER -> {
                 return number(place);
             }
-            case AROUND, ACROSS, TOEND -> {
+            case AROUND, ACROSS, TOEND, ROUND -> {
+                if (token.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
+                    return false;
+                }
+                if (token.is(Meaning.AROUND) && !place.noun && aroundPost()) {
+                    cursor.next();
+                    return true;
+                }
                 cursor.next();
                 place.around = true;
                 return !cursor.is(Meaning.TO) || toPlace(1);
@@ -108,42 +118,56 @@ final class PlaceReader {
         return true;
     }
 
+    /** "fpdc around next st": round its post, not round the piece. */
+    private boolean aroundPost() {
+        return switch (cursor.peek(1).meaning()) {
+            case NEXT, THE, EACH, ST, STITCH, FIRST, LAST, SAME, SKIP -> true;
+            default -> false;
+        };
+    }
+
     private boolean in(Place place) {
         if (place.noun && !cursor.is(1, Meaning.HOLD) && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.HOLD))) {
-            return place.same && again();
+            return false;
         }
         cursor.next();
         return true;
     }
 
-    /** "in same st in next" never goes on. */
-    private boolean again() {
-        return false;
-    }
-
     private boolean which(Place place, Token token) {
-        if (place.noun && !token.is(Meaning.REMAINING) && !token.is(Meaning.EACH)) {
+        if (place.noun && !token.is(Meaning.REMAINING)) {
             return false;
         }
         switch (token.meaning()) {
-            case EACH -> {
-                if (place.noun) {
-                    return false;
-                }
-                place.each = true;
-            }
+            case EACH -> place.each = true;
             case NEXT -> place.next = true;
             case SAME -> place.same = true;
             case LAST -> place.last = true;
             case FIRST -> place.first = true;
             case REMAINING -> place.remaining = true;
-            case ORDINAL -> place.ordinal = token.value();
+            case ORDINAL -> ordinal(place, token.value());
+            case OTHER -> ordinal(place, 2);
+            case SKIP -> {
+                if (cursor.peek(-1).is(Meaning.COMMA)
+                        || !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.ST)) {
+                    return false;
+                }
+                place.same = true;
+            }
             default -> {
                 return false;
             }
         }
         cursor.next();
         return true;
+    }
+
+    private static void ordinal(Place place, int value) {
+        if (place.each) {
+            place.everyNth = value;
+        } else {
+            place.ordinal = value;
+        }
     }
 
     private boolean noun(Place place, Token token) {
@@ -166,6 +190,8 @@ final class PlaceReader {
             case TOP -> place.top = true;
             case TCHAIN, MARKER, PREVIOUS -> place.top = true;
             case BASE -> place.same = true;
+            case IT -> place.target = line.ring ? Target.RING : place.target;
+            case CORNERST -> place.next = true;
             case OTHERSIDE -> place.otherSide = true;
             case AS -> {
                 return asJoin(place);
@@ -241,7 +267,7 @@ final class PlaceReader {
 
     private boolean number(Place place) {
         if (place.noun || place.number > 0) {
-            return between(place);
+            return false;
         }
         Meaning after = cursor.peek(1).meaning();
         boolean told = place.each || place.next || place.last || place.first || place.remaining;
@@ -263,10 +289,6 @@ final class PlaceReader {
         }
         place.number = cursor.next().value();
         return true;
-    }
-
-    private boolean between(Place place) {
-        return false;
     }
 
     /** "of the next 5 sts", "of the round", "of round 3", "of previous rnd", "of ring". */

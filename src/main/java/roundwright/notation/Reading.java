@@ -30,11 +30,21 @@ final class Reading {
     int chains;
 
     boolean stitches;
+    /** Whether a step of its own, not only a ring, has been read. */
+    boolean worked;
+
+    boolean labelled;
+    /** Whether the line has stated its count. */
+    boolean counted;
+    /** The starting chain as a choice still open. */
+    boolean openStart;
+    /** How many went into one stitch last, for "2 hdc in same st and each st around". */
+    int lastEach = 1;
 
     Reading(String text) {
         this.text = text;
         this.cursor = new Cursor(Scanner.scan(text));
-        this.places = new PlaceReader(cursor, text);
+        this.places = new PlaceReader(this);
     }
 
     void doubt(Span span) {

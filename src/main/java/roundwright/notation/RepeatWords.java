@@ -52,9 +52,23 @@ final class RepeatWords {
         return Times.toLast(stitches);
     }
 
+    /** "*6" after a bracket, but not the asterisk that opens "*2 dc, …". */
+    private boolean starTimes() {
+        Meaning after = cursor.peek(2).meaning();
+        return cursor.is(Meaning.STAR)
+                && cursor.is(1, Meaning.NUMBER)
+                && !after.makes()
+                && after != Meaning.IN
+                && after != Meaning.ST
+                && after != Meaning.EACH
+                && after != Meaning.TOG
+                && after != Meaning.HOLD;
+    }
+
     private Often repeat() {
         cursor.skip(Meaning.CONTINUE, Meaning.REPEAT);
         boolean star = overStars();
+        overWhat();
         if (cursor.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
             return null;
         }
@@ -100,6 +114,19 @@ final class RepeatWords {
         }
     }
 
+    /** "these 2 stitches", "( )", "the sequence in brackets". */
+    private void overWhat() {
+        cursor.skip(Meaning.THE, Meaning.IT);
+        if (cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.ST)) {
+            cursor.next();
+            cursor.next();
+        }
+        if (cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.SHUT)) {
+            cursor.next();
+            cursor.next();
+        }
+    }
+
     private Times filledAfterRepeat() {
         cursor.skip(Meaning.COMMA);
         if (cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
@@ -129,8 +156,7 @@ final class RepeatWords {
         int number;
         if (cursor.is(Meaning.COUNTER)) {
             number = cursor.next().value();
-        } else if (cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER)
-                || cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER)) {
+        } else if (cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER) || starTimes()) {
             cursor.next();
             number = cursor.next().value();
             cursor.accept(Meaning.TIMES);

@@ -91,10 +91,37 @@ final class Scanner {
             }
         }
         if (best == null) {
-            add(Meaning.UNKNOWN, 0, endOfWord(at));
-        } else {
+            add(Spelling.meant(folded, at, endOfWord(at)), endOfWord(at));
+        } else if (!compound(best, bestEnd)) {
             add(best, bestEnd);
         }
+    }
+
+    /** "four" after "twenty-": both are one number. */
+    private boolean compound(Lexicon.Entry entry, int end) {
+        Token tens = tokens.isEmpty() ? null : tokens.get(tokens.size() - 1);
+        boolean joins = entry.meaning() == Meaning.NUMBER
+                && entry.value() < 10
+                && tens != null
+                && (tens.is(Meaning.NUMBER) || tens.is(Meaning.DASH) && tokens.size() > 1 && !tens.spaced() && !spaced);
+        int place = tens != null && tens.is(Meaning.DASH) ? tokens.size() - 2 : tokens.size() - 1;
+        if (!joins || !inTens(tokens.get(place))) {
+            return false;
+        }
+        Token first = tokens.get(place);
+        tokens.subList(place, tokens.size()).clear();
+        tokens.add(Token.mark(Meaning.NUMBER, first.value() + entry.value(), first.start(), end, first.spaced()));
+        at = end;
+        spaced = false;
+        return true;
+    }
+
+    private boolean inTens(Token token) {
+        return token.is(Meaning.NUMBER)
+                && token.value() >= 20
+                && token.value() <= 90
+                && token.value() % 10 == 0
+                && letter(folded[token.start()]);
     }
 
     private boolean goesOn(int i) {

@@ -18,6 +18,7 @@ final class SequenceReader {
     private final StitchReader stitches;
     private final NoteReader notes;
     private final RepeatWords repeats;
+    private final CountReader counts;
     private final StartReader starts;
     private final int depth;
     private final boolean inStars;
@@ -33,6 +34,7 @@ final class SequenceReader {
         this.stitches = new StitchReader(line);
         this.notes = new NoteReader(line);
         this.repeats = new RepeatWords(cursor);
+        this.counts = new CountReader(line);
         this.starts = new StartReader(line, items);
         this.depth = depth;
         this.inStars = inStars;
@@ -40,6 +42,7 @@ final class SequenceReader {
 
     /** The whole of a line. */
     List<Node> line() {
+        counts.first();
         while (!cursor.done()) {
             item();
         }
@@ -90,8 +93,24 @@ final class SequenceReader {
             case OPEN -> bracket();
             case STAR, STARS -> stars();
             case WORK, NOW, START, THE, CONTINUE, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
-            case SHUT, EQUALS -> cursor.next();
+            case SHUT -> {
+                cursor.next();
+                items.parted = true;
+            }
+            case EQUALS, EVENLY, FOR, OTHER, PER, IT -> cursor.next();
+            case EVEN -> even();
+            case HOLD -> line.hold = cursor.next().hold();
             default -> step(token);
+        }
+    }
+
+    /** "work even": one plain stitch in each, all round. */
+    private void even() {
+        Span span = cursor.next().span();
+        if (!line.worked) {
+            line.stitches = true;
+            line.worked = true;
+            items.add(new Work(span, Manner.PLAIN, line.lastName, 1, 1, Times.FULL, line.hold, Target.NEXT, ""));
         }
     }
 
@@ -101,7 +120,7 @@ final class SequenceReader {
 
     private boolean counted() {
         int begin = cursor.at;
-        if (depth > 0 || !new CountReader(line).read()) {
+        if (depth > 0 || !counts.read()) {
             return false;
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
@@ -129,6 +148,10 @@ final class SequenceReader {
         int begin = cursor.at;
         boolean parted = items.parted || items.empty();
         cursor.next();
+        if (!cursor.shutsAhead()) {
+            items.fence();
+            return;
+        }
         List<Node> body = new SequenceReader(line, depth + 1, false).inside();
         cursor.accept(Meaning.SHUT);
         group(begin, body, parted);
@@ -171,9 +194,10 @@ final class SequenceReader {
     }
 
     private void step(Token token) {
+        boolean perhapsCount = depth == 0 && items.parted && !items.empty() && counts.perhaps();
         Node node = stitches.read();
         if (node != null) {
-            items.add(node);
+            items.add(perhapsCount ? orCount(node) : node);
             return;
         }
         if (line.places.starts()) {
@@ -189,19 +213,23 @@ final class SequenceReader {
         }
     }
 
+    private static Node orCount(Node steps) {
+        return new Node.Choice(
+                steps.span(), Habit.NUMBER_AT_END, List.of(steps, new Note(steps.span(), Feature.OTHER)));
+    }
+
     /** "… and in next 4 ch" goes on with the same stitch; "in next st work 3 dc" says the place first. */
     private void placeFirst() {
         int begin = cursor.at;
         Place place = line.places.read();
-        boolean holdOnly = !place.noun
-                && !place.next
-                && !place.each
-                && !place.around
-                && place.number == 0
-                && place.hold != Hold.BOTH;
-        if (holdOnly) {
+        if (place.holdOnly()) {
             line.hold = place.hold;
             return;
+        }
+        boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
+        if (place.target == Target.RING) {
+            line.ring = true;
+            line.features.add(Feature.MAGIC_RING);
         }
         cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
         int number = cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes()
@@ -214,7 +242,9 @@ final class SequenceReader {
             return;
         }
         Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");
-        items.add(new Meant(line, unit, number, false, false, place).node());
+        items.add(new Meant(line, unit, number > 0 ? number : goesOn ? line.lastEach : 0, false, false, place).node());
+        line.stitches = true;
+        line.worked = true;
     }
 
     private void unknown() {

@@ -26,6 +26,7 @@ final class StartReader {
         return switch (cursor.peek().meaning()) {
             case MAGIC -> magic();
             case CHAIN -> chain();
+            case NUMBER -> cursor.is(1, Meaning.CHAIN) && chain();
             case SLIP -> slip(false);
             case JOIN, CLOSE -> join();
             case FORM -> form();
@@ -42,7 +43,7 @@ final class StartReader {
         line.features.add(Feature.MAGIC_RING);
         line.ring = true;
         line.stitches = true;
-        cursor.skip(Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
+        cursor.skip(Meaning.RING, Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
         boolean bracket = cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT);
         boolean numberAlone =
                 cursor.is(Meaning.NUMBER) && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.TIMES);
@@ -73,16 +74,29 @@ final class StartReader {
             return false;
         }
         int begin = cursor.at;
-        cursor.next();
-        cursor.skip(Meaning.DASH);
-        if (!cursor.is(Meaning.NUMBER) || cursor.is(1, Meaning.SPACE)) {
+        int number = chains();
+        if (number == 0 || cursor.is(Meaning.SPACE)) {
             cursor.at = begin;
             return false;
         }
-        int number = cursor.next().value();
-        cursor.skip(Meaning.ST, Meaning.CHAIN);
         started(begin, number);
         return true;
+    }
+
+    /** "ch 3", "ch-3", "3 ch"; 0 where it is neither. */
+    private int chains() {
+        if (cursor.is(Meaning.NUMBER)) {
+            int number = cursor.next().value();
+            cursor.next();
+            return number;
+        }
+        cursor.next();
+        cursor.skip(Meaning.DASH);
+        int number = cursor.is(Meaning.NUMBER) && !cursor.peek(1).meaning().makes()
+                ? cursor.next().value()
+                : 0;
+        cursor.skip(Meaning.ST, Meaning.CHAIN);
+        return number;
     }
 
     private void started(int begin, int number) {
@@ -109,7 +123,7 @@ final class StartReader {
                 Target.NEXT,
                 "");
         items.addApart(new Choice(span, Habit.STARTING_CHAIN, List.of(apart, counts)));
-        line.stitches = true;
+        line.openStart = true;
     }
 
     /** Whether the rest of the line works into the chain: "… from hook", "form a ring". */
@@ -163,6 +177,7 @@ final class StartReader {
             if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.STARTING_CHAIN) {
                 items.nodes.set(i, choice.options().get(not ? 0 : 1));
                 line.begun |= !not;
+                line.openStart = false;
             }
         }
     }
@@ -231,7 +246,7 @@ final class StartReader {
             }
             ahead++;
         }
-        return first && line.begun;
+        return first && line.begun || line.counted;
     }
 
     private boolean form() {

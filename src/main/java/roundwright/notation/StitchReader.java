@@ -1,6 +1,5 @@
 package roundwright.notation;
 
-import java.util.List;
 import roundwright.notation.Node.Manner;
 import roundwright.notation.Node.Target;
 import roundwright.notation.Node.Work;
@@ -107,7 +106,21 @@ final class StitchReader {
             cursor.at = place ? cursor.at : before;
             return place;
         }
-        return cursor.is(Meaning.IN) || cursor.is(Meaning.EACH);
+        return cursor.is(Meaning.IN) || cursor.is(Meaning.EACH) || alone();
+    }
+
+    /** "(2, inc) x 6", "mr, 6", "5) 12": a number that stands for so many stitches. */
+    private boolean alone() {
+        boolean last = cursor.done()
+                || cursor.peek().meaning().parts() && cursor.peek(1).is(Meaning.FINISH);
+        if (last || cursor.is(Meaning.EQUALS)) {
+            return !line.worked && (line.ring || line.labelled) || line.worked && cursor.is(Meaning.EQUALS);
+        }
+        boolean marked = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT);
+        return marked
+                && (line.worked
+                        || cursor.peek(-2).is(Meaning.OPEN)
+                        || cursor.peek(1).meaning().makes());
     }
 
     private void stitch(Core core, int number) {
@@ -120,6 +133,12 @@ final class StitchReader {
         int before = cursor.at;
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
+        }
+        if (before == cursor.at
+                && number > 0
+                && shapes(cursor.peek())
+                && cursor.peek().spaced()) {
+            return;
         }
         if (cursor.is(Meaning.INC)) {
             core.manner = Manner.INCREASE;
@@ -135,12 +154,16 @@ final class StitchReader {
         }
     }
 
+    private static boolean shapes(Token token) {
+        return token.is(Meaning.INC) || token.is(Meaning.DEC) || token.is(Meaning.INVDEC);
+    }
+
     /** "2tog", "2 tog", "next 2 sts tog", "in next 2 sts together", "tog", after the stitch. */
     private boolean tog(Core core, int number) {
         int before = cursor.at;
         cursor.skip(Meaning.DASH);
         cursor.skip(Meaning.IN, Meaning.THE);
-        cursor.skip(Meaning.NEXT, Meaning.LAST);
+        cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.FIRST, Meaning.EACH);
         int over = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 0;
         cursor.skip(Meaning.NEXT, Meaning.DASH);
         cursor.skip(Meaning.ST, Meaning.STITCH, Meaning.CHAIN);
@@ -212,38 +235,28 @@ final class StitchReader {
     }
 
     private Node finish(int begin, int before, Core core) {
-        int number = before;
-        boolean after = false;
-        if (number == 0) {
-            number = numberAfter(core);
-            after = number > 0;
-        }
+        int number = before > 0 ? before : numberAfter();
+        boolean after = before == 0 && number > 0;
         Place place = line.places.read();
-        if (number == 0 && after(place, core)) {
-            number = numberAfter(core);
+        if (number == 0 && place == null && core.manner != Manner.CHAIN) {
+            number = numberAfter();
         }
-        Times more = more();
+        Hold hold = hold(core, place);
+        Place where = place == null || place.holdOnly() ? null : place;
         Work unit = new Work(
-                cursor.since(begin),
-                core.manner,
-                core.name,
-                core.takes,
-                core.makes,
-                Times.ONCE,
-                hold(core, place),
-                Target.NEXT,
-                "");
+                cursor.since(begin), core.manner, core.name, core.takes, core.makes, Times.ONCE, hold, Target.NEXT, "");
+        remember(core);
+        return new Meant(line, unit, number, timesNumber, after, where).node();
+    }
+
+    private void remember(Core core) {
         line.stitches = true;
-        if (core.name != StitchName.CHAIN && core.name != StitchName.SLIP && core.manner != Manner.SKIP) {
+        line.worked = true;
+        boolean named = core.name != StitchName.CHAIN && core.name != StitchName.SLIP && core.name != StitchName.PICOT;
+        if (named && core.manner != Manner.SKIP) {
             line.lastName = core.name;
         }
         line.names.add(core.name);
-        Node node = new Meant(line, unit, number, timesNumber || after && explicitTimes, after, place).node();
-        return more == null ? node : new Node.Repeat(cursor.since(begin), List.of(node), more, List.of());
-    }
-
-    private boolean after(Place place, Core core) {
-        return place == null && core.manner != Manner.CHAIN;
     }
 
     private Hold hold(Core core, Place place) {
@@ -253,57 +266,27 @@ final class StitchReader {
         return place != null && place.hold != Hold.BOTH ? place.hold : line.hold;
     }
 
-    private boolean explicitTimes;
-
-    /** "sc 5", "sc x 5", "ch-3", "inc 6 times", "inc (6 times)"; 0 where none. */
-    private int numberAfter(Core core) {
-        explicitTimes = false;
+    /** "sc 5", "sc5", "ch-3"; 0 where none. A number that says how often ("x 5", "5 times") is not read here. */
+    private int numberAfter() {
         int before = cursor.at;
-        boolean bracket = cursor.is(Meaning.OPEN);
-        if (bracket) {
+        if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
         }
-        boolean times = cursor.is(Meaning.TIMES) || cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER);
-        if (times || cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
-            cursor.next();
-        }
-        if (!cursor.is(Meaning.NUMBER) || !bracket && beginsNext(times)) {
-            cursor.at = before;
-            return counter();
-        }
-        int number = cursor.next().value();
-        boolean timed = cursor.accept(Meaning.TIMES);
-        explicitTimes = times || timed;
-        if (bracket && !(explicitTimes && cursor.accept(Meaning.SHUT))) {
+        boolean often = cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE);
+        if (!cursor.is(Meaning.NUMBER) || often || beginsNext()) {
             cursor.at = before;
             return 0;
         }
-        return number;
-    }
-
-    private int counter() {
-        if (cursor.is(Meaning.COUNTER)) {
-            explicitTimes = true;
-            return cursor.next().value();
-        }
-        return 0;
+        return cursor.next().value();
     }
 
     /** Whether the number at the cursor belongs to the step after it: "sc 2 inc" written without marks between. */
-    private boolean beginsNext(boolean times) {
+    private boolean beginsNext() {
         Token number = cursor.peek();
         Token after = cursor.peek(1);
-        if (times || !after.meaning().makes() && !after.is(Meaning.ST) && !after.is(Meaning.HOLD)) {
+        if (!after.meaning().makes() && !after.is(Meaning.ST) && !after.is(Meaning.HOLD)) {
             return false;
         }
         return number.spaced();
-    }
-
-    /** "each 6 times" and the like after a step that already has its number. */
-    private Times more() {
-        if (cursor.is(Meaning.COUNTER)) {
-            return Times.of(cursor.next().value());
-        }
-        return null;
     }
 }
