@@ -51,15 +51,45 @@ final class CountReader {
         int begin = cursor.at;
         cursor.next();
         cursor.skip(Meaning.OPEN);
-        if (!numbers()) {
-            return false;
-        }
-        if (!cursor.accept(Meaning.SHUT) && !cursor.done()) {
+        overChange();
+        if (!numbers() || !shut()) {
             return false;
         }
         cursor.skip(Meaning.SHUT);
+        if (named && (cursor.is(Meaning.COLON) || cursor.is(Meaning.DASH)) && !line.worked) {
+            return true;
+        }
         return endsHere()
                 && (line.stitches || cursor.peek(begin - cursor.at + 1).is(Meaning.EQUALS));
+    }
+
+    /** "+6," before the count. */
+    private void overChange() {
+        boolean signed = cursor.is(Meaning.AND) || cursor.is(Meaning.DASH);
+        if (signed
+                && cursor.is(1, Meaning.NUMBER)
+                && (cursor.is(2, Meaning.COMMA) || cursor.is(2, Meaning.SEMICOLON) || cursor.is(2, Meaning.SLASH))) {
+            cursor.at += 3;
+        }
+    }
+
+    /** The bracket's end; over a remark after a count with its unit ("18 sts - it curls"); or the line's end. */
+    private boolean shut() {
+        if (cursor.accept(Meaning.SHUT) || cursor.done() || cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.FINISH)) {
+            cursor.accept(Meaning.OPEN);
+            return true;
+        }
+        boolean remark = named
+                && (cursor.is(Meaning.DASH)
+                        || cursor.is(Meaning.COMMA)
+                        || cursor.is(Meaning.SEMICOLON)
+                        || cursor.is(Meaning.STOP));
+        while (remark && !cursor.done() && !cursor.is(Meaning.SHUT)) {
+            if (cursor.next().meaning().makes()) {
+                return false;
+            }
+        }
+        return remark && (cursor.accept(Meaning.SHUT) || cursor.done());
     }
 
     private boolean marked() {
@@ -108,7 +138,7 @@ final class CountReader {
 
     private boolean onlyMarks(int ahead) {
         int place = ahead;
-        while (cursor.peek(place).meaning().parts()) {
+        while (cursor.peek(place).meaning().parts() || cursor.is(place, Meaning.SHUT)) {
             place++;
         }
         return cursor.is(place, Meaning.FINISH);
@@ -174,6 +204,7 @@ final class CountReader {
         all = 0;
         parts = 0;
         ofStitches = false;
+        named = false;
         do {
             int before = cursor.at;
             cursor.skip(
@@ -185,7 +216,8 @@ final class CountReader {
                     Meaning.DASH,
                     Meaning.THE,
                     Meaning.OF,
-                    Meaning.WORK);
+                    Meaning.WORK,
+                    Meaning.FILLER);
             if (!cursor.is(Meaning.NUMBER)) {
                 cursor.at = before;
                 return parts > 0 && cursor.peek(-1).is(Meaning.AND) == false;
@@ -218,7 +250,11 @@ final class CountReader {
         cursor.accept(Meaning.DASH);
         while (true) {
             switch (cursor.peek().meaning()) {
-                case ST, STITCH, SPECIAL, SLIP, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
+                case ST, STITCH, SPECIAL, SLIP -> {
+                    cursor.next();
+                    named = true;
+                }
+                case FILLER, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
                 case PER, EACH -> {
                     if (!cursor.is(1, Meaning.ROUND)) {
                         return false;
@@ -233,6 +269,15 @@ final class CountReader {
                         cursor.next();
                         cursor.next();
                     }
+                }
+                case NUMBER -> {
+                    if (!cursor.is(1, Meaning.CHAINSPACE)
+                            && !(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE))) {
+                        count(number, counted, total);
+                        return true;
+                    }
+                    cursor.next();
+                    cursor.skip(Meaning.DASH);
                 }
                 case CHAINSPACE, SPACE, PETAL -> {
                     cursor.next();

@@ -19,6 +19,14 @@ public enum Habit {
     REPEAT_LIST(2),
     /** A starting chain stands apart, or counts as a stitch. */
     STARTING_CHAIN(2),
+    /** The last chains of a foundation are nothing, or a first tall stitch. */
+    FOUNDATION_COUNTS(2),
+    /** "dc in each ch" works along a foundation chain, or into stitches of the round below that are chains. */
+    CHAINS_BELOW(2),
+    /** "in each loop": in each stitch, or in each space. */
+    LOOPS(2),
+    /** "dc inc": an increase in dc, or a dc and then an increase. */
+    NAME_AND_SHAPING(2),
     /** Chains between stitches are not counted, or are. */
     CHAINS(2),
     /** A list without any repeat is worked once, or until the round is full. */

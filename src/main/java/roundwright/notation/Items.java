@@ -97,6 +97,12 @@ final class Items {
 
     private static Node repeated(List<Node> body, Often often, Span span) {
         Times times = often.times();
+        boolean single = body.size() == 1
+                && body.get(0) instanceof Work one
+                && one.times().equals(Times.ONCE);
+        if (single && (times.fills() || !often.repeat())) {
+            return ((Work) body.get(0)).times(times).over(span);
+        }
         if (times.fills()) {
             return new Repeat(span, body, times, List.of());
         }

@@ -92,7 +92,7 @@ final class LabelReader {
         int begin = cursor.at;
         Optional<Label> label = named(begin).or(() -> ordinal(begin));
         if (label.isEmpty() && bareAllowed) {
-            label = bracketed(begin).or(() -> bare(begin));
+            label = bracketed(begin).or(() -> numberFirst(begin)).or(() -> bare(begin));
         }
         return label;
     }
@@ -129,7 +129,7 @@ final class LabelReader {
                 break;
             }
             cursor.next();
-            cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND);
+            cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND, Meaning.DASH);
             if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || startsStep(dash, plural)) {
                 cursor.at = before;
                 break;
@@ -158,13 +158,14 @@ final class LabelReader {
                 || after.is(Meaning.HOLD);
         boolean close =
                 dash.is(Meaning.DASH) && !dash.spaced() && !cursor.peek().spaced();
-        return step && !plural && !close;
+        boolean spelt = dash.is(Meaning.TO) || dash.is(Meaning.IN);
+        return step && !plural && !close && !spelt;
     }
 
     /** "3rd round", "5th-9th rows", "first round". */
     private Optional<Label> ordinal(int begin) {
         cursor.at = begin;
-        cursor.skip(Meaning.THE);
+        cursor.skip(Meaning.FOR, Meaning.IN, Meaning.THE);
         int first = ordinalValue();
         int last = first;
         if (first > 0 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.TO) || cursor.is(Meaning.AND))) {
@@ -189,6 +190,19 @@ final class LabelReader {
     private Optional<Label> bracketed(int begin) {
         cursor.at = begin;
         if (cursor.accept(Meaning.OPEN) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.SHUT)) {
+            int number = cursor.next().value();
+            cursor.next();
+            return Optional.of(new Label(number, number, cursor.since(begin)));
+        }
+        return Optional.empty();
+    }
+
+    /** "1 row:". */
+    private Optional<Label> numberFirst(int begin) {
+        cursor.at = begin;
+        if (cursor.is(Meaning.NUMBER)
+                && cursor.is(1, Meaning.ROUND)
+                && cursor.peek(2).meaning().parts()) {
             int number = cursor.next().value();
             cursor.next();
             return Optional.of(new Label(number, number, cursor.since(begin)));
@@ -246,26 +260,28 @@ final class LabelReader {
                 Meaning.SEMICOLON);
     }
 
-    /** "Next round:", "Foundation:", "Last round -". */
+    /** "Next round:", "Foundation:", "Last round -", "Dec rnd:", "On the next round,". */
     private void overUnnumbered() {
         int begin = cursor.at;
-        cursor.skip(Meaning.MARK, Meaning.DASH);
-        cursor.skip(Meaning.THE);
-        if (cursor.is(Meaning.NEXTROUND)
-                || cursor.is(Meaning.FOUNDATION)
-                || cursor.is(Meaning.PREVIOUS)
-                || cursor.is(Meaning.START)) {
-            int before = cursor.at;
-            cursor.next();
-            if (cursor.is(Meaning.COLON)
-                    || cursor.is(Meaning.DASH)
-                    || cursor.is(Meaning.STOP)
-                    || cursor.is(Meaning.COMMA)) {
-                overHeading();
-                return;
+        cursor.skip(Meaning.MARK, Meaning.DASH, Meaning.IN, Meaning.FOR, Meaning.THE);
+        boolean told = false;
+        for (int words = 0; words < 4 && !cursor.peek().meaning().parts() && !cursor.done(); words++) {
+            if (cursor.is(Meaning.NUMBER) || cursor.is(Meaning.OPEN)) {
+                break;
             }
-            cursor.at = before;
+            told |= heads(cursor.next().meaning());
+        }
+        if (told && cursor.peek().meaning().parts() && !cursor.is(Meaning.SLASH)) {
+            overHeading();
+            return;
         }
         cursor.at = begin;
+    }
+
+    private static boolean heads(Meaning meaning) {
+        return switch (meaning) {
+            case ROUND, NEXTROUND, FOUNDATION, PREVIOUS, START -> true;
+            default -> false;
+        };
     }
 }

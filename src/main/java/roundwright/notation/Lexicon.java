@@ -73,6 +73,13 @@ final class Lexicon {
     /** Adds a form; a basic stitch also comes jammed together with the words that shape or place it. */
     private void add(String form, Entry entry) {
         put(form, entry);
+        boolean step =
+                entry.meaning() == Meaning.STITCH || entry.meaning() == Meaning.INC || entry.meaning() == Meaning.DEC;
+        if (step && form.indexOf(' ') < 0) {
+            put("x" + form, entry);
+            put(form + "x", entry);
+            put(form + " s", entry);
+        }
         if (entry.meaning() == Meaning.STITCH && form.indexOf(' ') < 0) {
             put("fp" + form, held(entry, Hold.FRONT_POST));
             put("bp" + form, held(entry, Hold.BACK_POST));

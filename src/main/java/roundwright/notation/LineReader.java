@@ -18,6 +18,15 @@ public final class LineReader {
         line.stitches = reference.isPresent();
         List<Node> body = new SequenceReader(line).line();
         return new WrittenLine(
-                text, label, body, line.counts, reference, line.doubts, line.features, line.names, line.stitches);
+                text,
+                label,
+                body,
+                line.counts,
+                reference,
+                line.doubts,
+                line.features,
+                line.names,
+                line.stitches,
+                line.rounds);
     }
 }

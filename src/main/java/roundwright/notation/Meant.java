@@ -28,22 +28,26 @@ final class Meant {
     }
 
     Node node() {
+        if (place != null
+                && place.chain
+                && !line.foundation
+                && !line.ring
+                && !place.fromHook
+                && place.target == Target.NEXT) {
+            place.chain = false;
+            Node below = node();
+            line.foundation = true;
+            Node foundation = node();
+            line.foundation = false;
+            return choice(Habit.CHAINS_BELOW, foundation, below);
+        }
         Node node = switch (unit.manner()) {
             case CHAIN -> unit.times(Times.of(Math.max(1, number)));
-            case SKIP -> skip();
             case PLAIN -> plain();
             default -> shaped();
         };
         line.begun |= unit.manner() != Manner.CHAIN;
         return node;
-    }
-
-    private Node skip() {
-        int stitches = number > 0 ? number : place != null && place.number > 0 ? place.number : 1;
-        if (place != null && place.target == Target.SPACE || line.foundation) {
-            return unit.in(Target.SPACE, 0).times(Times.of(stitches));
-        }
-        return unit.times(Times.of(stitches));
     }
 
     /** An increase, decrease or textured stitch: the number says how many of them. */
@@ -53,7 +57,7 @@ final class Meant {
             return everyNth(step);
         }
         if (place != null && place.fills() && place.number == 0) {
-            return step.times(place.times());
+            return step.times(unit.takes() > 1 ? Times.FULL : place.times());
         }
         if (number == 0) {
             int of = place == null || place.number == 0 ? 1 : place.number;
@@ -101,13 +105,16 @@ final class Meant {
         if (place.everyNth > 1 && each > 1) {
             return everyNth(increase(each, 1));
         }
+        if (place.loop && place.target == Target.SPACE) {
+            return loops(each);
+        }
         if (place.fills() && place.number == 0 && place.ordinal == 0 && !place.same && place.target != Target.RING) {
             return fill(each);
         }
         if (place.fromHook || place.target == Target.RING || place.target == Target.SPACE) {
             return into(each);
         }
-        if (place.same) {
+        if (place.same || place.first && !line.begun && (line.openStart || line.startCounts) && place.number == 0) {
             return same(each);
         }
         if (times && number > 1) {
@@ -129,6 +136,14 @@ final class Meant {
         return step.times(Times.of(Math.max(1, number)));
     }
 
+    /** "in each loop": some mean the stitch, some the space. */
+    private Node loops(int each) {
+        Node space = place.fills() ? fill(each) : into(each);
+        place.target = Target.NEXT;
+        Node stitch = place.fills() ? fill(each) : inStitches(each);
+        return choice(Habit.LOOPS, stitch, space);
+    }
+
     private Node fill(int each) {
         line.lastEach = each;
         Work step = each == 1 ? placed() : (Work) increase(each, 1);
@@ -138,6 +153,10 @@ final class Meant {
     private Node into(int each) {
         Target target = place.fromHook ? Target.FOUNDATION : place.target;
         line.ring |= target == Target.RING;
+        line.foundation |= place.fromHook;
+        if (target == Target.RING && number == 0 && !line.counts.isEmpty()) {
+            return unit.in(target, 0).times(Times.FULL);
+        }
         if (target == Target.SPACE && place.number > 1) {
             return unit.in(target, 0).times(Times.of(each * place.number));
         }
@@ -149,9 +168,12 @@ final class Meant {
         line.lastEach = each;
         Node into = unit.in(Target.SAME, 0).times(Times.of(each));
         if (line.begun) {
-            return into;
+            return each > 1 && !place.asJoin ? choice(Habit.SAME_STITCH, into, increase(each, 1)) : into;
         }
         Node first = each == 1 ? unit : increase(each, 1);
+        if (line.startCounts) {
+            return into;
+        }
         return line.openStart ? choice(Habit.STARTING_CHAIN, first, into) : first;
     }
 

@@ -27,6 +27,11 @@ final class Place {
     int leave = -1;
 
     boolean fromHook;
+    /** Chains are what it is worked into. */
+    boolean chain;
+    /** A loop, which some call a stitch and some a space. */
+    boolean loop;
+
     boolean otherSide;
     boolean together;
     boolean between;
@@ -37,6 +42,24 @@ final class Place {
     /** Whether it says how many stitches of the round below there are to be worked into. */
     boolean fills() {
         return around || leave >= 0 || (each || remaining) && number == 0 && !same;
+    }
+
+    /** Whether it says nothing at all. */
+    boolean empty() {
+        return hold == Hold.BOTH
+                && !noun
+                && !next
+                && !each
+                && !same
+                && !first
+                && !last
+                && !remaining
+                && !fills()
+                && number == 0
+                && ordinal == 0
+                && !fromHook
+                && !otherSide
+                && target == Target.NEXT;
     }
 
     /** Whether it only says which loops: "sc 6 in FLO". */

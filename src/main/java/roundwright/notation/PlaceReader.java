@@ -14,6 +14,16 @@ final class PlaceReader {
         this.text = line.text;
     }
 
+    /** Whether words at the cursor begin to say where a step goes, and not only how often. */
+    boolean startsPlace() {
+        return switch (cursor.peek().meaning()) {
+            case AROUND -> aroundPost();
+            case ACROSS, TOEND, ROUND -> false;
+            case IN -> !cursor.is(1, Meaning.COLOUR) && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR));
+            default -> starts();
+        };
+    }
+
     /** Whether words at the cursor begin to say where. */
     boolean starts() {
         return switch (cursor.peek().meaning()) {
@@ -64,12 +74,17 @@ final class PlaceReader {
 
     /** Reads all the words that say where; null where there are none. */
     Place read() {
-        if (!starts()) {
+        if (!startsPlace()) {
             return null;
         }
+        int begin = cursor.at;
         Place place = new Place();
         while (word(place)) {
             // each call reads one word more
+        }
+        if (place.empty()) {
+            cursor.at = begin;
+            return null;
         }
         return place;
     }
@@ -135,7 +150,7 @@ final class PlaceReader {
     }
 
     private boolean which(Place place, Token token) {
-        if (place.noun && !token.is(Meaning.REMAINING)) {
+        if (place.noun && !token.is(Meaning.REMAINING) && !place.top) {
             return false;
         }
         switch (token.meaning()) {
@@ -145,7 +160,14 @@ final class PlaceReader {
             case LAST -> place.last = true;
             case FIRST -> place.first = true;
             case REMAINING -> place.remaining = true;
-            case ORDINAL -> ordinal(place, token.value());
+            case ORDINAL -> {
+                if (token.value() == 3 && cursor.is(1, Meaning.SPACE)) {
+                    cursor.next();
+                    place.hold = Hold.THIRD;
+                } else {
+                    ordinal(place, token.value());
+                }
+            }
             case OTHER -> ordinal(place, 2);
             case SKIP -> {
                 if (cursor.peek(-1).is(Meaning.COMMA)
@@ -184,7 +206,12 @@ final class PlaceReader {
             case CHAIN -> {
                 return chain(place);
             }
-            case SPACE, CHAINSPACE, PETAL -> place.target = Target.SPACE;
+            case SPACE -> {
+                place.target = Target.SPACE;
+                place.loop = Fold.of(text.charAt(token.start())) == 'l';
+                place.plural |= text.charAt(token.end() - 1) == 's';
+            }
+            case CHAINSPACE, PETAL -> place.target = Target.SPACE;
             case RING, MAGIC -> place.target = Target.RING;
             case HOOK -> place.fromHook = true;
             case TOP -> place.top = true;
@@ -192,7 +219,13 @@ final class PlaceReader {
             case BASE -> place.same = true;
             case IT -> place.target = line.ring ? Target.RING : place.target;
             case CORNERST -> place.next = true;
-            case OTHERSIDE -> place.otherSide = true;
+            case OTHERSIDE -> {
+                cursor.next();
+                cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION, Meaning.CHAIN, Meaning.ST);
+                place.otherSide = true;
+                place.noun = true;
+                return false;
+            }
             case AS -> {
                 return asJoin(place);
             }
@@ -238,6 +271,7 @@ final class PlaceReader {
         }
         cursor.next();
         place.noun = true;
+        place.chain = !place.top;
         place.plural |= text.charAt(cursor.peek(-1).end() - 1) == 's';
         int before = cursor.at;
         cursor.accept(Meaning.DASH);
@@ -284,7 +318,7 @@ final class PlaceReader {
                 || after == Meaning.REMAINING
                 || after == Meaning.NEXT
                 || after == Meaning.LAST;
-        if (!told && !noun || told && cursor.is(1, Meaning.TIMES)) {
+        if (!told && !noun || told && (cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.ROUND))) {
             return false;
         }
         place.number = cursor.next().value();
@@ -307,7 +341,16 @@ final class PlaceReader {
             cursor.accept(Meaning.NUMBER);
             return true;
         }
-        cursor.skip(Meaning.PREVIOUS, Meaning.FOUNDATION, Meaning.ROUND, Meaning.NOTE);
+        cursor.skip(
+                Meaning.PREVIOUS,
+                Meaning.FOUNDATION,
+                Meaning.ROUND,
+                Meaning.NOTE,
+                Meaning.OTHER,
+                Meaning.ORDINAL,
+                Meaning.UNKNOWN,
+                Meaning.FIRST);
+        cursor.skip(Meaning.CHAIN, Meaning.NOTE, Meaning.RING, Meaning.UNKNOWN);
         return true;
     }
 

@@ -38,6 +38,10 @@ final class Reading {
     boolean counted;
     /** The starting chain as a choice still open. */
     boolean openStart;
+    /** The line says that its starting chain counts. */
+    boolean startCounts;
+    /** Rounds that the line is to be worked for ("for 6 rounds"); 0 where it does not say. */
+    int rounds;
     /** How many went into one stitch last, for "2 hdc in same st and each st around". */
     int lastEach = 1;
 

@@ -28,7 +28,10 @@ final class RepeatWords {
         if (first == Meaning.REPEAT || first == Meaning.CONTINUE && cursor.is(1, Meaning.REPEAT)) {
             return repeat();
         }
-        if (first == Meaning.AROUND || first == Meaning.TOEND || first == Meaning.ACROSS) {
+        if (first == Meaning.AROUND
+                || first == Meaning.TOEND
+                || first == Meaning.ACROSS
+                || first == Meaning.ROUND && !cursor.is(1, Meaning.NUMBER)) {
             cursor.next();
             return new Often(filled(), false, false, false, false);
         }

@@ -93,8 +93,22 @@ final class Scanner {
         if (best == null) {
             add(Spelling.meant(folded, at, endOfWord(at)), endOfWord(at));
         } else if (!compound(best, bestEnd)) {
-            add(best, bestEnd);
+            add(best, overDot(bestEnd));
         }
+    }
+
+    /** Over the full stop of an abbreviation ("ea. st", "d.c. into"), which ends no sentence. */
+    private int overDot(int end) {
+        boolean dotted = end < length && folded[end] == '.' && end - at <= 6;
+        int next = end + 1;
+        while (dotted && next < length && folded[next] == ' ') {
+            next++;
+        }
+        boolean goesOn = dotted
+                && next < length
+                && next - end < 4
+                && (text.charAt(next) >= 'a' && text.charAt(next) <= 'z' || ",;)]}".indexOf(folded[next]) >= 0);
+        return goesOn ? end + 1 : end;
     }
 
     /** "four" after "twenty-": both are one number. */
@@ -209,6 +223,11 @@ final class Scanner {
                 boolean two = at + 1 < length && folded[at + 1] == '*';
                 add(two ? Meaning.STARS : Meaning.STAR, 0, two ? at + 2 : at + 1);
             }
+            case '-', '=' -> {
+                boolean arrow = at + 1 < length && folded[at + 1] == '>';
+                add(arrow ? Meaning.EQUALS : plainMark(c), c, arrow ? at + 2 : at + 1);
+            }
+            case '\u2192', '\u21d2', '\u27a1', '\u279c' -> add(Meaning.EQUALS, c, at + 1);
             case '(', '[', '{', '<' -> add(Meaning.OPEN, c, at + 1);
             case ')', ']', '}', '>' -> add(Meaning.SHUT, c, at + 1);
             case '&', '+' -> add(Meaning.AND, c, at + 1);

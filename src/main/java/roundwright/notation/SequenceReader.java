@@ -77,12 +77,12 @@ final class SequenceReader {
 
     private void item() {
         Token token = cursor.peek();
-        if (token.meaning().parts() && !countAhead(token)) {
-            cursor.next();
-            items.parted = true;
+        if (counted() || repeated() || starts.read() || rounds()) {
             return;
         }
-        if (counted() || repeated() || starts.read()) {
+        if (token.meaning().parts()) {
+            cursor.next();
+            items.parted = true;
             return;
         }
         switch (token.meaning()) {
@@ -98,15 +98,23 @@ final class SequenceReader {
                 items.parted = true;
             }
             case EQUALS, EVENLY, FOR, OTHER, PER, IT -> cursor.next();
-            case EVEN -> even();
+            case EVEN -> even(cursor.next().span());
+            case IN -> {
+                cursor.next();
+                if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.THE)) {
+                    items.addApart(notes.colour());
+                } else {
+                    cursor.at--;
+                    step(token);
+                }
+            }
             case HOLD -> line.hold = cursor.next().hold();
             default -> step(token);
         }
     }
 
     /** "work even": one plain stitch in each, all round. */
-    private void even() {
-        Span span = cursor.next().span();
+    private void even(Span span) {
         if (!line.worked) {
             line.stitches = true;
             line.worked = true;
@@ -114,8 +122,19 @@ final class SequenceReader {
         }
     }
 
-    private boolean countAhead(Token token) {
-        return (token.is(Meaning.DASH) || token.is(Meaning.COLON)) && cursor.is(1, Meaning.NUMBER);
+    /** "for 6 rounds", "work 5 rounds straight". */
+    private boolean rounds() {
+        if (!cursor.is(Meaning.NUMBER)
+                || !cursor.is(1, Meaning.ROUND) && !(cursor.is(1, Meaning.MORE) && cursor.is(2, Meaning.ROUND))) {
+            return false;
+        }
+        line.rounds = cursor.next().value();
+        cursor.skip(Meaning.MORE, Meaning.ROUND);
+        if (cursor.accept(Meaning.OF) && !line.worked && cursor.is(Meaning.STITCH)) {
+            line.lastName = cursor.next().name();
+            even(cursor.peek(-1).span());
+        }
+        return true;
     }
 
     private boolean counted() {
@@ -213,6 +232,15 @@ final class SequenceReader {
         }
     }
 
+    /** "In a magic ring: …", "starting in 2nd ch from hook: …", "along the other side …": where what follows goes. */
+    private void leading(int begin, Place place) {
+        line.ring |= place.target == Target.RING;
+        line.foundation |= place.fromHook || place.otherSide;
+        line.stitches |= line.ring;
+        line.features.add(line.ring ? Feature.MAGIC_RING : place.otherSide ? Feature.OVAL : Feature.FOUNDATION_CHAIN);
+        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+
     private static Node orCount(Node steps) {
         return new Node.Choice(
                 steps.span(), Habit.NUMBER_AT_END, List.of(steps, new Note(steps.span(), Feature.OTHER)));
@@ -222,14 +250,31 @@ final class SequenceReader {
     private void placeFirst() {
         int begin = cursor.at;
         Place place = line.places.read();
+        if (place == null) {
+            unknown();
+            return;
+        }
         if (place.holdOnly()) {
             line.hold = place.hold;
             return;
         }
+        if (place.target == Target.RING || place.fromHook || place.otherSide) {
+            leading(begin, place);
+            return;
+        }
         boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
-        if (place.target == Target.RING) {
-            line.ring = true;
-            line.features.add(Feature.MAGIC_RING);
+        if (place.number > 1 && cursor.accept(Meaning.TOG)) {
+            items.add(new Work(
+                    cursor.since(begin),
+                    Manner.DECREASE,
+                    line.lastName,
+                    place.number,
+                    1,
+                    Times.ONCE,
+                    line.hold,
+                    Target.NEXT,
+                    ""));
+            return;
         }
         cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
         int number = cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes()

@@ -26,7 +26,7 @@ final class StartReader {
         return switch (cursor.peek().meaning()) {
             case MAGIC -> magic();
             case CHAIN -> chain();
-            case NUMBER -> cursor.is(1, Meaning.CHAIN) && chain();
+            case NUMBER -> cursor.is(1, Meaning.CHAIN) && chain() || cursor.is(1, Meaning.MAGIC) && numberedRing();
             case SLIP -> slip(false);
             case JOIN, CLOSE -> join();
             case FORM -> form();
@@ -51,6 +51,7 @@ final class StartReader {
             cursor.accept(Meaning.OPEN);
             int number = cursor.next().value();
             cursor.accept(Meaning.SHUT);
+            line.worked = true;
             cursor.skip(Meaning.ST);
             items.add(new Work(
                     cursor.since(begin),
@@ -65,6 +66,19 @@ final class StartReader {
             return true;
         }
         items.addApart(new Note(cursor.since(begin), Feature.MAGIC_RING));
+        return true;
+    }
+
+    /** "6 mr". */
+    private boolean numberedRing() {
+        int begin = cursor.at;
+        int number = cursor.next().value();
+        cursor.next();
+        line.features.add(Feature.MAGIC_RING);
+        line.ring = true;
+        line.stitches = true;
+        items.add(new Work(
+                cursor.since(begin), Manner.PLAIN, line.lastName, 0, 1, Times.of(number), Hold.BOTH, Target.RING, ""));
         return true;
     }
 
@@ -106,7 +120,7 @@ final class StartReader {
             line.features.add(
                     ring() ? Feature.RING_OF_CHAINS : number <= 3 ? Feature.CHAIN_START : Feature.FOUNDATION_CHAIN);
             line.foundation = true;
-            items.addApart(new Note(span, Feature.FOUNDATION_CHAIN));
+            items.addApart(foundation(span, number));
             return;
         }
         line.features.add(Feature.STARTING_CHAIN);
@@ -124,6 +138,17 @@ final class StartReader {
                 "");
         items.addApart(new Choice(span, Habit.STARTING_CHAIN, List.of(apart, counts)));
         line.openStart = true;
+    }
+
+    /** Of a chain that is worked along, the last chains may stand for a first tall stitch: "ch 4, 11 tr in 4th ch from hook". */
+    private Node foundation(Span span, int number) {
+        Note note = new Note(span, Feature.FOUNDATION_CHAIN);
+        if (number < 3 || number > 5) {
+            return note;
+        }
+        Work counts = new Work(
+                span, Manner.STARTING_CHAIN, StitchName.CHAIN, 0, 1, Times.ONCE, Hold.BOTH, Target.FOUNDATION, "");
+        return new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, counts));
     }
 
     /** Whether the rest of the line works into the chain: "… from hook", "form a ring". */
@@ -176,7 +201,7 @@ final class StartReader {
         for (int i = 0; i < items.nodes.size(); i++) {
             if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.STARTING_CHAIN) {
                 items.nodes.set(i, choice.options().get(not ? 0 : 1));
-                line.begun |= !not;
+                line.startCounts = !not;
                 line.openStart = false;
             }
         }
@@ -194,8 +219,36 @@ final class StartReader {
         if (cursor.is(Meaning.SLIP)) {
             return slip(true);
         }
+        if (!line.worked && ringAhead()) {
+            overPlace();
+            return ringOfChains(begin);
+        }
         overPlace();
         joined(begin);
+        return true;
+    }
+
+    /** "join into a ring", before any stitch. */
+    private boolean ringAhead() {
+        for (int ahead = 0; !cursor.peek(ahead).meaning().parts() && !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.is(ahead, Meaning.RING)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean ringOfChains(int begin) {
+        line.features.add(Feature.RING_OF_CHAINS);
+        line.foundation = false;
+        line.ring = true;
+        for (int i = 0; i < items.nodes.size(); i++) {
+            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.STARTING_CHAIN) {
+                items.nodes.set(i, new Note(choice.span(), Feature.RING_OF_CHAINS));
+            }
+        }
+        line.openStart = false;
+        items.addApart(new Note(cursor.since(begin), Feature.RING_OF_CHAINS));
         return true;
     }
 
@@ -252,11 +305,7 @@ final class StartReader {
     private boolean form() {
         int begin = cursor.at;
         cursor.next();
-        line.features.add(Feature.RING_OF_CHAINS);
-        line.foundation = false;
-        line.ring = true;
-        items.addApart(new Note(cursor.since(begin), Feature.RING_OF_CHAINS));
-        return true;
+        return ringOfChains(begin);
     }
 
     private boolean turn() {

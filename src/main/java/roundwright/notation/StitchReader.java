@@ -1,5 +1,6 @@
 package roundwright.notation;
 
+import java.util.List;
 import roundwright.notation.Node.Manner;
 import roundwright.notation.Node.Target;
 import roundwright.notation.Node.Work;
@@ -38,7 +39,11 @@ final class StitchReader {
         Hold hold = Hold.BOTH;
         Place place;
         boolean swallowedNumber;
-        boolean steps;
+        int skipped;
+        boolean first;
+        boolean space;
+        /** A spaced shaping word after the stitch: one name, or two steps. */
+        boolean twoSteps;
     }
 
     private boolean timesNumber;
@@ -77,7 +82,12 @@ final class StitchReader {
             case SKIP -> skip(core);
             case INC -> increase(core);
             case DEC, INVDEC -> decrease(core);
-            case TOG -> together(core, number);
+            case TOG -> {
+                if (token.name() == null) {
+                    return null;
+                }
+                together(core, number);
+            }
             default -> {
                 return any(core, number) ? core : null;
             }
@@ -127,6 +137,7 @@ final class StitchReader {
         Token token = cursor.next();
         core.name = token.name();
         core.hold = token.hold() == Hold.BOTH ? core.hold : token.hold();
+        cursor.skip(Meaning.ST);
         if (tog(core, number)) {
             return;
         }
@@ -232,9 +243,33 @@ final class StitchReader {
         core.manner = Manner.SKIP;
         core.makes = 0;
         core.name = line.lastName;
+        cursor.skip(Meaning.THE, Meaning.OF);
+        boolean first = cursor.accept(Meaning.FIRST);
+        cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.OTHER);
+        core.skipped = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
+        core.first = first;
+        cursor.skip(Meaning.DASH);
+        core.space = cursor.is(Meaning.SPACE)
+                || cursor.is(Meaning.CHAINSPACE)
+                || cursor.is(Meaning.CHAIN) && (cursor.is(2, Meaning.NUMBER) || cursor.is(1, Meaning.NUMBER));
+        if (core.space && cursor.accept(Meaning.CHAIN)) {
+            cursor.skip(Meaning.DASH, Meaning.NUMBER);
+        }
+        cursor.skip(
+                Meaning.ST,
+                Meaning.STITCH,
+                Meaning.CHAIN,
+                Meaning.SPACE,
+                Meaning.CHAINSPACE,
+                Meaning.INC,
+                Meaning.DEC,
+                Meaning.SPECIAL);
     }
 
     private Node finish(int begin, int before, Core core) {
+        if (core.manner == Manner.SKIP) {
+            return skipped(begin, before, core);
+        }
         int number = before > 0 ? before : numberAfter();
         boolean after = before == 0 && number > 0;
         Place place = line.places.read();
@@ -246,7 +281,47 @@ final class StitchReader {
         Work unit = new Work(
                 cursor.since(begin), core.manner, core.name, core.takes, core.makes, Times.ONCE, hold, Target.NEXT, "");
         remember(core);
-        return new Meant(line, unit, number, timesNumber, after, where).node();
+        Node node = new Meant(line, unit, number, timesNumber, after, where).node();
+        return core.twoSteps ? orTwoSteps(unit, number, node) : node;
+    }
+
+    /** "3 dc dec": three decreases in dc, or three dc and then a decrease. */
+    private Node orTwoSteps(Work unit, int number, Node oneName) {
+        Work plain = new Work(
+                unit.span(),
+                Manner.PLAIN,
+                unit.stitch(),
+                1,
+                1,
+                Times.of(Math.max(1, number)),
+                unit.hold(),
+                Target.NEXT,
+                "");
+        Node two = new Node.Sequence(unit.span(), List.of(plain, unit));
+        return new Node.Choice(unit.span(), Habit.NAME_AND_SHAPING, List.of(oneName, two));
+    }
+
+    private Node skipped(int begin, int before, Core core) {
+        line.stitches = true;
+        int stitches = Math.max(core.skipped, before);
+        boolean space = core.space || line.foundation;
+        Work skip = new Work(
+                cursor.since(begin),
+                Manner.SKIP,
+                core.name,
+                space ? 0 : 1,
+                0,
+                Times.of(stitches),
+                Hold.BOTH,
+                space ? Target.SPACE : Target.NEXT,
+                "");
+        Node nothing = new Node.Note(skip.span(), Feature.OTHER);
+        if (core.first && !line.begun && line.startCounts) {
+            return nothing;
+        }
+        return core.first && !line.begun && line.openStart
+                ? new Node.Choice(skip.span(), Habit.STARTING_CHAIN, List.of(skip, nothing))
+                : skip;
     }
 
     private void remember(Core core) {
@@ -272,12 +347,29 @@ final class StitchReader {
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
         }
+        if (timesThenPlace()) {
+            return timesNumber();
+        }
         boolean often = cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE);
         if (!cursor.is(Meaning.NUMBER) || often || beginsNext()) {
             cursor.at = before;
             return 0;
         }
         return cursor.next().value();
+    }
+
+    /** "x 6 in ring", "6 times in next st": how often, and then where. */
+    private boolean timesThenPlace() {
+        boolean before = cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER);
+        boolean behind = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.TIMES);
+        return (before || behind) && cursor.is(2, Meaning.IN);
+    }
+
+    private int timesNumber() {
+        int number = Math.max(cursor.peek().value(), cursor.peek(1).value());
+        cursor.at += 2;
+        timesNumber = true;
+        return number;
     }
 
     /** Whether the number at the cursor belongs to the step after it: "sc 2 inc" written without marks between. */

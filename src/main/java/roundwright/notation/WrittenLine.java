@@ -13,6 +13,7 @@ import java.util.Set;
  * @param reference the rounds whose line it takes over, where it does
  * @param doubts stretches that stand among the stitches and were not understood
  * @param stitches whether it has stitches, or words that may be stitches
+ * @param rounds rounds that it is to be worked for, where its words and not its label say so; else 0
  */
 public record WrittenLine(
         String text,
@@ -23,7 +24,8 @@ public record WrittenLine(
         List<Span> doubts,
         Set<Feature> features,
         Set<StitchName> names,
-        boolean stitches) {
+        boolean stitches,
+        int rounds) {
     public WrittenLine {
         body = List.copyOf(body);
         counts = List.copyOf(counts);

@@ -23,6 +23,9 @@ final class Interpreter {
 
     private static final int MISFIT = 10;
 
+    /** What goes into spaces uses stitches that the sums cannot see. */
+    private static final int LOOSE = 2;
+
     private final Leaning leaning;
     private final Terms terms;
 
@@ -97,9 +100,10 @@ final class Interpreter {
         return Resolver.resolve(tree, options, terms, stitches, spaces, stated).map(pieces -> {
             long takes = Sums.takes(pieces);
             long makes = Sums.makes(pieces);
-            boolean fitsBelow = stitches < 0 || takes == stitches;
+            boolean loose = takes < stitches && Resolver.usesSpaces(pieces);
+            boolean fitsBelow = stitches < 0 || takes == stitches || loose;
             boolean fitsStated = stated < 0 || makes == stated;
-            int misfit = (fitsBelow ? 0 : MISFIT) + (fitsStated ? 0 : MISFIT);
+            int misfit = (loose ? LOOSE : 0) + (fitsBelow ? 0 : MISFIT) + (fitsStated ? 0 : MISFIT);
             return new Interpretation(options, pieces, takes, makes, stated, cost + misfit, fitsBelow, fitsStated);
         });
     }

@@ -13,28 +13,56 @@ import roundwright.notation.Node.Work;
 import roundwright.notation.Times;
 
 /**
- * The stitches a tree takes and makes as a straight line in how often its filling part is done: a + b·n.
+ * The stitches a tree takes and makes as a straight line in how often its filling parts are done: a + b·n.
  *
- * <p>{@code dc, (dc, inc) around} takes 1 + 2n and makes 1 + 3n; with 13 stitches below, n = 6.
+ * <p>{@code dc, (dc, inc) around} takes 1 + 2n and makes 1 + 3n; with 13 stitches below, n = 6. What fills spaces only
+ * ("3 tr in each ch sp") is counted apart from what fills stitches, for a round may have both.
  */
 final class Linear {
+    /** How often each kind of filling part is done. */
+    record Fill(long stitches, long spaces) {
+        long of(boolean ofSpaces) {
+            return ofSpaces ? spaces : stitches;
+        }
+    }
+
     private final int[] options;
-    private long takes;
-    private long takesEach;
-    private long makes;
-    private long makesEach;
-    private long spaces;
-    private long spacesEach;
+    private final Amount fixed = new Amount();
+    private final Amount perStitches = new Amount();
+    private final Amount perSpaces = new Amount();
     private long leave = -1;
     private long before;
-    private boolean fills;
+    private boolean fillsStitches;
+    private boolean fillsSpaces;
+
+    /** Stitches taken and made, and spaces worked into. */
+    private static final class Amount {
+        long takes;
+        long makes;
+        long spaces;
+
+        void add(long takesMore, long makesMore, long spacesMore, long times) {
+            takes = Math.min(Sums.MOST, takes + Sums.times(takesMore, times));
+            makes = Math.min(Sums.MOST, makes + Sums.times(makesMore, times));
+            spaces = Math.min(Sums.MOST, spaces + Sums.times(spacesMore, times));
+        }
+
+        void add(Amount other, long times) {
+            add(other.takes, other.makes, other.spaces, times);
+        }
+    }
 
     Linear(int[] options) {
         this.options = options;
     }
 
     boolean fills() {
-        return fills;
+        return fillsStitches || fillsSpaces;
+    }
+
+    /** Whether anything goes into spaces of the round below. */
+    boolean usesSpaces() {
+        return fixed.spaces > 0 || perStitches.spaces > 0 || perSpaces.spaces > 0;
     }
 
     void add(List<Node> nodes) {
@@ -48,12 +76,11 @@ final class Linear {
             long made = work.manner() == Manner.CHAIN ? options[Habit.CHAINS.ordinal()] : work.makes();
             add(work.takes(), made, work.target() == Target.SPACE ? 1 : 0, work.times());
         } else if (node instanceof Repeat repeat) {
-            Linear body = part(repeat.body());
-            add(body, repeat.times());
+            add(part(repeat.body()), repeat.times());
             add(repeat.cut());
         } else if (node instanceof Together together) {
             Linear body = part(together.body());
-            add(together.takes(), body.makes, together.target() == Target.SPACE ? 1 : 0, together.times());
+            add(together.takes(), body.fixed.makes, together.target() == Target.SPACE ? 1 : 0, together.times());
         } else if (node instanceof Choice choice) {
             add(choice.options().get(options[choice.habit().ordinal()]));
         } else if (node instanceof Sequence sequence) {
@@ -67,60 +94,72 @@ final class Linear {
         return part;
     }
 
-    private void add(long takesOne, long makesOne, long spacesOne, Times times) {
+    private void add(long takes, long makes, long spaces, Times times) {
         if (times.fills()) {
-            fill(takesOne, makesOne, spacesOne, times);
+            fill(takes, makes, spaces, times);
         } else {
-            takes = plus(takes, Sums.times(takesOne, times.number()));
-            makes = plus(makes, Sums.times(makesOne, times.number()));
-            spaces = plus(spaces, Sums.times(spacesOne, times.number()));
+            fixed.add(takes, makes, spaces, times.number());
         }
     }
 
-    private void fill(long takesOne, long makesOne, long spacesOne, Times times) {
-        fills = true;
-        takesEach = plus(takesEach, takesOne);
-        makesEach = plus(makesEach, makesOne);
-        spacesEach = plus(spacesEach, spacesOne);
+    private void fill(long takes, long makes, long spaces, Times times) {
+        if (spacesOnly(takes, spaces)) {
+            fillsSpaces = true;
+            perSpaces.add(takes, makes, spaces, 1);
+            return;
+        }
+        fillsStitches = true;
+        perStitches.add(takes, makes, spaces, 1);
         if (times.number() >= 0) {
             leave = times.number();
-            before = takes;
+            before = fixed.takes;
         }
+    }
+
+    /** Whether what fills the round takes no stitch, only spaces. */
+    static boolean spacesOnly(long takes, long spaces) {
+        return takes == 0 && spaces > 0;
     }
 
     private void add(Linear body, Times times) {
         if (times.fills()) {
-            fill(body.takes, body.makes, body.spaces, times);
+            fill(body.fixed.takes, body.fixed.makes, body.fixed.spaces, times);
             return;
         }
-        long number = times.number();
-        takes = plus(takes, Sums.times(body.takes, number));
-        makes = plus(makes, Sums.times(body.makes, number));
-        spaces = plus(spaces, Sums.times(body.spaces, number));
-        if (body.fills) {
-            fills = true;
-            takesEach = plus(takesEach, Sums.times(body.takesEach, number));
-            makesEach = plus(makesEach, Sums.times(body.makesEach, number));
-            spacesEach = plus(spacesEach, Sums.times(body.spacesEach, number));
-        }
+        fixed.add(body.fixed, times.number());
+        perStitches.add(body.perStitches, times.number());
+        perSpaces.add(body.perSpaces, times.number());
+        fillsStitches |= body.fillsStitches;
+        fillsSpaces |= body.fillsSpaces;
     }
 
-    private static long plus(long a, long b) {
-        return Math.min(Sums.MOST, a + b);
+    /** How often the filling parts are done; null where nothing tells. */
+    Fill solve(long below, long spacesBelow, long stated) {
+        long stitches = !fillsStitches ? 0 : stitches(below);
+        long spaces = !fillsSpaces ? 0 : spaces(spacesBelow);
+        if (stitches < 0 && spaces < 0 || stated < 0 && (stitches < 0 || spaces < 0)) {
+            return null;
+        }
+        if (stitches < 0) {
+            long rest = stated - fixed.makes - Sums.times(perSpaces.makes, spaces);
+            return perStitches.makes == 0 ? null : new Fill(Math.max(0, rest / perStitches.makes), spaces);
+        }
+        if (spaces < 0) {
+            long rest = stated - fixed.makes - Sums.times(perStitches.makes, stitches);
+            return perSpaces.makes == 0 ? null : new Fill(stitches, Math.max(0, rest / perSpaces.makes));
+        }
+        return new Fill(stitches, spaces);
     }
 
-    /** How often what fills the round is done; {@link Resolver#UNKNOWN} where nothing tells. */
-    long solve(long below, long spacesBelow, long stated) {
-        if (takesEach > 0 && below >= 0) {
-            long rest = leave >= 0 ? below - before - leave : below - takes;
-            return Math.max(0, rest / takesEach);
+    private long stitches(long below) {
+        if (below < 0 || perStitches.takes == 0) {
+            return -1;
         }
-        if (takesEach == 0 && spacesEach > 0 && spacesBelow >= 0) {
-            return Math.max(0, (spacesBelow - spaces) / spacesEach);
-        }
-        if (stated >= 0 && makesEach > 0) {
-            return Math.max(0, (stated - makes) / makesEach);
-        }
-        return Resolver.UNKNOWN;
+        long rest = leave >= 0 ? below - before - leave : below - fixed.takes;
+        return Math.max(0, rest / perStitches.takes);
+    }
+
+    private long spaces(long below) {
+        return below < 0 ? -1 : Math.max(0, (below - fixed.spaces) / perSpaces.spaces);
     }
 }

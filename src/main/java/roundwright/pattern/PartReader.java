@@ -55,7 +55,7 @@ final class PartReader {
     private List<WrittenLine> worked(WrittenLine written) {
         int rounds = written.label()
                 .map(label -> Math.min(label.last() - label.first() + 1, 1000))
-                .orElse(1);
+                .orElse(Math.min(1000, Math.max(1, written.rounds())));
         List<WrittenLine> once = new ArrayList<>();
         if (written.reference().isEmpty()) {
             once.add(written);

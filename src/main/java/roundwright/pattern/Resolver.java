@@ -20,14 +20,11 @@ import roundwright.notation.Times;
 
 /** Makes the choices of a tree and works out how often what fills the round is done. */
 final class Resolver {
-    /** How often something is done that cannot be worked out. */
-    static final long UNKNOWN = -1;
-
     private final int[] options;
     private final Terms terms;
-    private final long fill;
+    private final Linear.Fill fill;
 
-    private Resolver(int[] options, Terms terms, long fill) {
+    private Resolver(int[] options, Terms terms, Linear.Fill fill) {
         this.options = options;
         this.terms = terms;
         this.fill = fill;
@@ -46,11 +43,8 @@ final class Resolver {
             List<Node> tree, int[] options, Terms terms, long stitches, long spaces, long stated) {
         Linear sum = new Linear(options);
         sum.add(tree);
-        if (!sum.fills()) {
-            return Optional.of(new Resolver(options, terms, 0).pieces(tree));
-        }
-        long fill = sum.solve(stitches, spaces, stated);
-        return fill == UNKNOWN ? Optional.empty() : Optional.of(new Resolver(options, terms, fill).pieces(tree));
+        Linear.Fill fill = sum.solve(stitches, spaces, stated);
+        return fill == null ? Optional.empty() : Optional.of(new Resolver(options, terms, fill).pieces(tree));
     }
 
     private List<Piece> pieces(List<Node> nodes) {
@@ -63,12 +57,14 @@ final class Resolver {
 
     private void add(Node node, List<Piece> pieces) {
         if (node instanceof Work work) {
-            pieces.add(new Piece.Run(step(work), times(work.times())));
+            pieces.add(new Piece.Run(step(work), times(work.times(), work.takes(), work.target() == Target.SPACE)));
         } else if (node instanceof Repeat repeat) {
-            pieces.add(new Piece.Loop(pieces(repeat.body()), times(repeat.times())));
+            List<Piece> body = pieces(repeat.body());
+            pieces.add(new Piece.Loop(body, times(repeat.times(), Sums.takes(body), intoSpaces(body))));
             pieces.addAll(pieces(repeat.cut()));
         } else if (node instanceof Together together) {
-            pieces.add(new Piece.Run(group(together), times(together.times())));
+            pieces.add(new Piece.Run(
+                    group(together), times(together.times(), together.takes(), together.target() == Target.SPACE)));
         } else if (node instanceof Choice choice) {
             add(choice.options().get(options[choice.habit().ordinal()]), pieces);
         } else if (node instanceof Sequence sequence) {
@@ -76,8 +72,15 @@ final class Resolver {
         }
     }
 
-    private long times(Times times) {
-        return times.fills() ? fill : times.number();
+    private long times(Times times, long takes, boolean space) {
+        return times.fills() ? fill.of(Linear.spacesOnly(takes, space ? 1 : 0)) : times.number();
+    }
+
+    private static boolean intoSpaces(List<Piece> body) {
+        return body.stream()
+                .anyMatch(piece -> piece instanceof Piece.Loop loop
+                        ? intoSpaces(loop.body())
+                        : ((Piece.Run) piece).step().loop() == Step.Loop.SPACE);
     }
 
     private Step step(Work work) {
@@ -121,5 +124,10 @@ final class Resolver {
 
     static boolean onlyNotes(List<Node> nodes) {
         return nodes.stream().allMatch(Note.class::isInstance);
+    }
+
+    /** Whether anything of the round goes into spaces of the round below. */
+    static boolean usesSpaces(List<Piece> pieces) {
+        return intoSpaces(pieces);
     }
 }
