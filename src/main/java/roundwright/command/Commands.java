@@ -19,7 +19,7 @@ public final class Commands {
 
     /** Every verb, in the order in which the help lists them. */
     private static List<Verb> verbs(Terminal terminal) {
-        return List.of(new CheckCommand(terminal));
+        return List.of(new CheckCommand(terminal), new PlanCommand(terminal));
     }
 
     /** Runs one command line and returns its exit status. Nothing but the terminal is written to, and nothing is thrown. */
