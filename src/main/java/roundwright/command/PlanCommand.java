@@ -1,6 +1,7 @@
 package roundwright.command;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -125,11 +126,30 @@ final class PlanCommand extends Verb {
                 .toList();
     }
 
+    /** What one lesson fewer and one more would cost, where the number was left open. */
+    private List<Plan> others(Plan plan) {
+        int best = plan.lessons().size();
+        return sessions != null
+                ? List.of()
+                : Stream.of(best - 1, best + 1)
+                        .filter(number -> number >= 1 && number <= plan.items().size())
+                        .flatMap(number -> plan(plan, number).stream())
+                        .toList();
+    }
+
+    private static Optional<Plan> plan(Plan plan, int lessons) {
+        try {
+            return Optional.of(Planner.plan(PlanRequest.of(plan.items(), plan.settings(), OptionalInt.of(lessons))));
+        } catch (CannotPlan impossible) {
+            return Optional.empty();
+        }
+    }
+
     private void show(Course course, Plan plan, List<PlanRemark> remarks) {
         if (json) {
             terminal.out().println(PlanJson.line(plan, remarks));
         } else {
-            new PlanText(course, plan, remarks).lines().forEach(terminal.out()::println);
+            new PlanText(course, plan, remarks, others(plan)).lines().forEach(terminal.out()::println);
         }
         if (write) {
             terminal.err().println(WORDS.say("plan-written", plan.lessons().size(), name));

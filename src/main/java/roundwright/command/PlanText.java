@@ -20,8 +20,13 @@ final class PlanText {
     private final Course course;
     private final Plan plan;
     private final List<PlanRemark> remarks;
+    private final List<Plan> others;
 
-    PlanText(Course course, Plan plan, List<PlanRemark> remarks) {
+    /**
+     * @param others plans with another number of lessons, to compare
+     */
+    PlanText(Course course, Plan plan, List<PlanRemark> remarks, List<Plan> others) {
+        this.others = others;
         this.course = course;
         this.plan = plan;
         this.remarks = remarks;
@@ -33,18 +38,17 @@ final class PlanText {
         String pace = number(plan.settings().pace());
         lines.add(WORDS.say(
                 "plan-heading", course.name(), lessons, number(plan.settings().minutes()), pace));
+        about(OptionalInt.empty())
+                .forEach(remark ->
+                        lines.add(WORDS.say("plan-line.remark", remark.text()).strip()));
         for (PlannedLesson lesson : plan.lessons()) {
             lines.add("");
             addLesson(lesson, lines);
         }
-        List<PlanRemark> general = about(OptionalInt.empty());
-        if (!general.isEmpty()) {
-            lines.add("");
-            general.forEach(remark ->
-                    lines.add(WORDS.say("plan-line.remark", remark.text()).strip()));
-        }
         lines.add("");
         lines.add(cost());
+        others.forEach(other ->
+                lines.add(WORDS.say("plan-other-number", other.lessons().size(), number(other.cost()))));
         return lines;
     }
 

@@ -18,7 +18,7 @@ public final class ItemWords {
                 .orElseGet(() -> item.part() + " " + item.round().getAsInt());
     }
 
-    /** {@code Tower 1-5, Stuff the tower firmly, Tower 6}: everything in a row of items, neighbouring rounds drawn together. */
+    /** {@code Tower 1-5, “Stuff the tower firmly”, Tower 6}: everything in a row of items, neighbouring rounds drawn together. */
     public static String names(List<PlanItem> items) {
         List<String> names = new ArrayList<>();
         int from = 0;
@@ -42,11 +42,15 @@ public final class ItemWords {
     private static String name(List<PlanItem> run) {
         PlanItem first = run.get(0);
         return run.size() == 1
-                ? withoutStop(name(first))
+                ? first.instruction().map(ItemWords::quoted).orElseGet(() -> name(first))
                 : name(first) + "-" + run.get(run.size() - 1).round().getAsInt();
     }
 
-    private static String withoutStop(String text) {
+    private static String quoted(String instruction) {
+        return WORDS.say("plan-instruction", withoutStop(instruction));
+    }
+
+    static String withoutStop(String text) {
         return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
     }
 

@@ -22,7 +22,7 @@ public record LessonText(String name, Optional<String> rounds, Optional<String> 
         List<RoundRange> rounds = ItemWords.rounds(inClass);
         Optional<String> written = Optional.of(ItemWords.written(rounds)).filter(text -> !text.isEmpty());
         return new LessonText(
-                lesson.name().orElse(written.orElseGet(() -> ItemWords.names(inClass))),
+                lesson.name().orElse(written.orElseGet(() -> ItemWords.withoutStop(ItemWords.name(inClass.get(0))))),
                 written,
                 homework(plan.atHome(lesson)),
                 firstInstructions(inClass).map(text -> WORDS.say("plan-note-begin", text)));

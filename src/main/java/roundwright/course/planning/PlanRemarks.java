@@ -10,7 +10,7 @@ public final class PlanRemarks {
     private static final Wording WORDS = Wording.of("course");
 
     /** Less than this over the session's end is no more than a slow packing up. */
-    private static final double WORTH_SAYING = 1;
+    private static final double WORTH_SAYING = 3;
 
     private PlanRemarks() {}
 
@@ -27,7 +27,9 @@ public final class PlanRemarks {
                             round(PlanSettings.fixedMinutes(false)))));
         }
         for (PlannedLesson lesson : plan.lessons()) {
-            addMinutes(plan, lesson, remarks);
+            if (left > 0) {
+                addMinutes(plan, lesson, remarks);
+            }
             addNew(plan, lesson, remarks);
             addStop(plan, lesson, remarks);
         }
@@ -43,11 +45,11 @@ public final class PlanRemarks {
         List<PlanItem> tooLong = plan.inClass(lesson).stream()
                 .filter(item -> item.minutes() > length - fixed)
                 .toList();
-        if (tooLong.isEmpty() || fixed >= length) {
+        if (tooLong.isEmpty()) {
             long total = round(lesson.minutes().total());
             say(remarks, lesson, WORDS.say("plan-over", lesson.number(), total, round(length), round(lesson.over())));
         }
-        for (PlanItem item : fixed < length ? tooLong : List.<PlanItem>of()) {
+        for (PlanItem item : tooLong) {
             long needed = (long) Math.ceil(fixed + item.minutes());
             String name = ItemWords.name(item);
             long minutes = round(item.minutes());

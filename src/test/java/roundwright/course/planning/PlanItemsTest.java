@@ -42,8 +42,8 @@ class PlanItemsTest {
     @Test
     void roundsAndInstructionsThatTakeTimeAreItems() {
         assertEquals(
-                "Tower 1-6, Stuff the tower firmly, Tower 7, Fasten off and draw the opening closed, Lantern 1-2, "
-                        + "Sew the lantern on the tower",
+                "Tower 1-6, “Stuff the tower firmly”, Tower 7, “Fasten off and draw the opening closed”, Lantern 1-2, "
+                        + "“Sew the lantern on the tower”",
                 ItemWords.names(lighthouse()));
     }
 
