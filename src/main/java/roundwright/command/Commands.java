@@ -1,5 +1,6 @@
 package roundwright.command;
 
+import java.time.Clock;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -19,7 +20,8 @@ public final class Commands {
 
     /** Every verb, in the order in which the help lists them. */
     private static List<Verb> verbs(Terminal terminal) {
-        return List.of(new CheckCommand(terminal), new PlanCommand(terminal));
+        return List.of(
+                new CheckCommand(terminal), new PlanCommand(terminal), new DatesCommand(terminal, Clock.systemUTC()));
     }
 
     /** Runs one command line and returns its exit status. Nothing but the terminal is written to, and nothing is thrown. */
