@@ -56,7 +56,7 @@ final class Items {
         int last = nodes.size() - 1;
         Node node = nodes.get(last);
         if (node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET) {
-            nodes.set(last, repeated(bodyOf(choice), often, node.span().to(words)));
+            bracket(choice, often, words);
         } else if (last == from) {
             nodes.set(last, repeated(List.of(node), often, node.span().to(words)));
         } else if (parted || often.repeat()) {
@@ -65,6 +65,24 @@ final class Items {
             scope(often, words);
         }
         return true;
+    }
+
+    /** "(dc, inc) x 6" is the bracket; "dc, (inc), repeat 6 times" may be the list. */
+    private void bracket(Choice bracket, Often often, Span words) {
+        int last = nodes.size() - 1;
+        Node alone = repeated(bodyOf(bracket), often, bracket.span().to(words));
+        if (!often.repeat() || last == from) {
+            nodes.set(last, alone);
+            return;
+        }
+        List<Node> before = List.copyOf(nodes.subList(from, last));
+        nodes.subList(from, nodes.size()).clear();
+        Span span = before.get(0).span().to(words);
+        List<Node> first = new ArrayList<>(before);
+        first.add(alone);
+        List<Node> all = new ArrayList<>(before);
+        all.addAll(bodyOf(bracket));
+        nodes.add(new Choice(span, Habit.SCOPE, List.of(new Sequence(span, first), repeated(all, often, span))));
     }
 
     /** Notes at the end are not what is repeated. */

@@ -10,6 +10,9 @@ final class LabelReader {
 
     private final Cursor cursor;
 
+    /** The label stands between marks of its own ("**Rnd 3:**"). */
+    private boolean bold;
+
     LabelReader(Cursor cursor) {
         this.cursor = cursor;
     }
@@ -17,6 +20,7 @@ final class LabelReader {
     /** Reads over the label if there is one; the cursor is then at the first token of what is to be done. */
     Optional<Label> read() {
         int begin = cursor.at;
+        bold = cursor.is(Meaning.STARS) || cursor.is(Meaning.STAR);
         for (int skipped = 0; skipped <= FURTHEST && mayStandBefore(begin, skipped); skipped++) {
             cursor.at = begin + skipped;
             Optional<Label> label = labelHere(skipped == 0 || afterMark());
@@ -49,7 +53,7 @@ final class LabelReader {
     private boolean afterMark() {
         for (int back = -1; cursor.at + back >= 0; back--) {
             Meaning before = cursor.peek(back).meaning();
-            if (before != Meaning.MARK && before != Meaning.DASH && before != Meaning.STAR) {
+            if (before != Meaning.MARK && before != Meaning.DASH && before != Meaning.STAR && before != Meaning.STARS) {
                 return false;
             }
         }
@@ -71,6 +75,7 @@ final class LabelReader {
                     COMMA,
                     STOP,
                     STAR,
+                    STARS,
                     OPEN,
                     SHUT,
                     STEP,
@@ -174,7 +179,10 @@ final class LabelReader {
             last = Math.max(first, ordinalValue());
             cursor.at = last == first ? before : cursor.at;
         }
-        if (first == 0 || !cursor.accept(Meaning.ROUND)) {
+        boolean bare = cursor.at > begin
+                && cursor.peek(-1).is(Meaning.ORDINAL)
+                && (cursor.is(Meaning.DASH) || cursor.is(Meaning.COLON));
+        if (first == 0 || !bare && !cursor.accept(Meaning.ROUND)) {
             return Optional.empty();
         }
         return Optional.of(new Label(first, last, cursor.since(begin)));

@@ -11,7 +11,12 @@ public final class LineReader {
 
     /** The line's label, tree, counts and all that its words alone tell. Never fails, whatever the text. */
     public static WrittenLine read(String text) {
-        Reading line = new Reading(text);
+        return read(text, new Vocabulary());
+    }
+
+    /** As {@link #read(String)}, in a pattern with words of its own. */
+    public static WrittenLine read(String text, Vocabulary vocabulary) {
+        Reading line = new Reading(text, vocabulary);
         Optional<Label> label = new LabelReader(line.cursor).read();
         line.labelled = label.isPresent();
         Optional<Reference> reference = new ReferenceReader(line.cursor).read();
@@ -27,6 +32,7 @@ public final class LineReader {
                 line.features,
                 line.names,
                 line.stitches,
-                line.rounds);
+                line.rounds,
+                TermsEvidence.of(line));
     }
 }

@@ -101,7 +101,7 @@ final class Meant {
         if (place == null) {
             return unplaced();
         }
-        int each = times ? 1 : Math.max(1, number);
+        int each = times && !place.target.equals(Target.RING) && !place.fromHook ? 1 : Math.max(1, number);
         if (place.everyNth > 1 && each > 1) {
             return everyNth(increase(each, 1));
         }
@@ -138,6 +138,10 @@ final class Meant {
 
     /** "in each loop": some mean the stitch, some the space. */
     private Node loops(int each) {
+        if (!line.begun && !place.each && !place.next && !place.fills()) {
+            place.target = Target.RING;
+            return into(each);
+        }
         Node space = place.fills() ? fill(each) : into(each);
         place.target = Target.NEXT;
         Node stitch = place.fills() ? fill(each) : inStitches(each);
@@ -168,7 +172,7 @@ final class Meant {
         line.lastEach = each;
         Node into = unit.in(Target.SAME, 0).times(Times.of(each));
         if (line.begun) {
-            return each > 1 && !place.asJoin ? choice(Habit.SAME_STITCH, into, increase(each, 1)) : into;
+            return each > 1 && !place.asJoin ? choice(Habit.SAME_STITCH, into, increase(unit, each, 1)) : into;
         }
         Node first = each == 1 ? unit : increase(each, 1);
         if (line.startCounts) {
@@ -208,7 +212,10 @@ final class Meant {
     }
 
     private Node increase(int makes, int stitches) {
-        Work step = placed();
+        return increase(placed(), makes, stitches);
+    }
+
+    private static Node increase(Work step, int makes, int stitches) {
         return new Work(
                 step.span(),
                 Manner.INCREASE,

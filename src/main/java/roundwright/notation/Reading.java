@@ -45,9 +45,9 @@ final class Reading {
     /** How many went into one stitch last, for "2 hdc in same st and each st around". */
     int lastEach = 1;
 
-    Reading(String text) {
+    Reading(String text, Vocabulary vocabulary) {
         this.text = text;
-        this.cursor = new Cursor(Scanner.scan(text));
+        this.cursor = new Cursor(Scanner.scan(text, vocabulary));
         this.places = new PlaceReader(this);
     }
 

@@ -59,6 +59,15 @@ final class ReferenceReader {
         return last;
     }
 
+    /** "Repeat round 8 – 48 sts": a count, not a range. */
+    private boolean countAfter() {
+        Meaning after = cursor.peek(2).meaning();
+        boolean counted = after == Meaning.ST
+                || after == Meaning.STITCH
+                || after == Meaning.FINISH && !cursor.is(Meaning.AND) && !cursor.is(Meaning.TO);
+        return counted && cursor.is(1, Meaning.NUMBER) && cursor.peek().spaced();
+    }
+
     private boolean joins() {
         return cursor.is(Meaning.DASH)
                 || cursor.is(Meaning.TO)

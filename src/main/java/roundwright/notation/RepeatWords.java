@@ -24,6 +24,9 @@ final class RepeatWords {
     }
 
     private Often words() {
+        if (cursor.is(Meaning.EACH) && cursor.is(1, Meaning.AROUND)) {
+            cursor.next();
+        }
         Meaning first = cursor.peek().meaning();
         if (first == Meaning.REPEAT || first == Meaning.CONTINUE && cursor.is(1, Meaning.REPEAT)) {
             return repeat();
@@ -57,7 +60,7 @@ final class RepeatWords {
 
     /** "*6" after a bracket, but not the asterisk that opens "*2 dc, …". */
     private boolean starTimes() {
-        Meaning after = cursor.peek(2).meaning();
+        Meaning after = cursor.peek(cursor.is(2, Meaning.TIMES) ? 3 : 2).meaning();
         return cursor.is(Meaning.STAR)
                 && cursor.is(1, Meaning.NUMBER)
                 && !after.makes()

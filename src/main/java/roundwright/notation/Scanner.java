@@ -8,14 +8,16 @@ final class Scanner {
     private static final int MOST = 1_000_000_000;
 
     private final String text;
+    private final Vocabulary vocabulary;
     private final char[] folded;
     private final int length;
     private final List<Token> tokens = new ArrayList<>();
     private int at;
     private boolean spaced = true;
 
-    private Scanner(String text) {
+    private Scanner(String text, Vocabulary vocabulary) {
         this.text = text;
+        this.vocabulary = vocabulary;
         this.length = text.length();
         this.folded = new char[length];
         for (int i = 0; i < length; i++) {
@@ -23,8 +25,8 @@ final class Scanner {
         }
     }
 
-    static List<Token> scan(String text) {
-        Scanner scanner = new Scanner(text);
+    static List<Token> scan(String text, Vocabulary vocabulary) {
+        Scanner scanner = new Scanner(text, vocabulary);
         while (scanner.at < scanner.length) {
             scanner.next();
         }
@@ -66,8 +68,27 @@ final class Scanner {
         spaced = false;
     }
 
+    /** A word of the pattern's own at the cursor; null where there is none. An x before a number is always "times". */
+    private Lexicon.Entry own(int end) {
+        if (vocabulary.isEmpty()) {
+            return null;
+        }
+        int next = end;
+        while (next < length && folded[next] == ' ') {
+            next++;
+        }
+        boolean times = end - at == 1 && folded[at] == 'x' && next < length && digit(folded[next]);
+        return times ? null : vocabulary.get(new String(folded, at, end - at));
+    }
+
     /** The longest known phrase from here; an unknown word otherwise. */
     private void word() {
+        int ownEnd = endOfWord(at);
+        Lexicon.Entry own = own(ownEnd);
+        if (own != null) {
+            add(own, ownEnd);
+            return;
+        }
         Lexicon.Place place = Lexicon.WORDS.root();
         Lexicon.Entry best = null;
         int bestEnd = at;

@@ -46,6 +46,7 @@ final class SequenceReader {
         while (!cursor.done()) {
             item();
         }
+        starts.finish();
         items.mayFill();
         return items.nodes;
     }
@@ -101,7 +102,7 @@ final class SequenceReader {
             case EVEN -> even(cursor.next().span());
             case IN -> {
                 cursor.next();
-                if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.THE)) {
+                if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.THE) && cursor.is(1, Meaning.COLOUR)) {
                     items.addApart(notes.colour());
                 } else {
                     cursor.at--;

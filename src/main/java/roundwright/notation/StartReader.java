@@ -44,13 +44,20 @@ final class StartReader {
         line.ring = true;
         line.stitches = true;
         cursor.skip(Meaning.RING, Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
-        boolean bracket = cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT);
+        boolean named = cursor.is(2, Meaning.STITCH) || cursor.is(2, Meaning.ST);
+        boolean bracket = cursor.is(Meaning.OPEN)
+                && cursor.is(1, Meaning.NUMBER)
+                && (cursor.is(2, Meaning.SHUT) || named && cursor.is(3, Meaning.SHUT));
         boolean numberAlone =
                 cursor.is(Meaning.NUMBER) && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.TIMES);
         if (numberAlone || bracket) {
             cursor.accept(Meaning.OPEN);
             int number = cursor.next().value();
-            cursor.accept(Meaning.SHUT);
+            if (bracket && cursor.is(Meaning.STITCH)) {
+                line.lastName = cursor.next().name();
+                line.names.add(line.lastName);
+            }
+            cursor.skip(Meaning.ST, Meaning.SHUT);
             line.worked = true;
             cursor.skip(Meaning.ST);
             items.add(new Work(
@@ -151,6 +158,25 @@ final class StartReader {
         return new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, counts));
     }
 
+    /** At the line's end: a starting chain of a round that goes into a ring stands in no stitch below. */
+    void finish() {
+        for (int i = 0; line.ring && i < items.nodes.size(); i++) {
+            Node node = items.nodes.get(i);
+            if (node instanceof Choice choice
+                    && choice.habit() == Habit.STARTING_CHAIN
+                    && choice.options().get(1) instanceof Work counts) {
+                items.nodes.set(
+                        i,
+                        new Choice(
+                                choice.span(),
+                                choice.habit(),
+                                List.of(choice.options().get(0), counts.in(Target.RING, 0))));
+            } else if (node instanceof Work work && work.manner() == Manner.STARTING_CHAIN) {
+                items.nodes.set(i, work.in(Target.RING, 0));
+            }
+        }
+    }
+
     /** Whether the rest of the line works into the chain: "… from hook", "form a ring". */
     private boolean along() {
         for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
@@ -210,7 +236,7 @@ final class StartReader {
     private boolean join() {
         int begin = cursor.at;
         cursor.next();
-        cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
+        cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.SLASH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
         if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE)) {
             cursor.at = begin;
             items.addApart(new NoteReader(line).read(Feature.COLOUR_CHANGE));
@@ -265,6 +291,9 @@ final class StartReader {
                 && !cursor.is(Meaning.SHUT)
                 && !cursor.is(Meaning.EQUALS)
                 && !cursor.is(Meaning.FORM)
+                && !cursor.is(Meaning.FOR)
+                && !cursor.is(Meaning.YOUHAVE)
+                && !cursor.is(Meaning.TOTAL)
                 && !cursor.is(Meaning.TURN)
                 && !(cursor.is(Meaning.AND) && cursor.is(1, Meaning.CHAIN))) {
             cursor.next();

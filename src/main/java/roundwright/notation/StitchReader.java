@@ -347,8 +347,9 @@ final class StitchReader {
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
         }
-        if (timesThenPlace()) {
-            return timesNumber();
+        int placed = timesThenPlace();
+        if (placed > 0) {
+            return placed;
         }
         boolean often = cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE);
         if (!cursor.is(Meaning.NUMBER) || often || beginsNext()) {
@@ -358,17 +359,17 @@ final class StitchReader {
         return cursor.next().value();
     }
 
-    /** "x 6 in ring", "6 times in next st": how often, and then where. */
-    private boolean timesThenPlace() {
+    /** "x 6 in ring", "6 times in next st", "twice in next st": how many, and then where; 0 where it is not so. */
+    private int timesThenPlace() {
+        boolean counter = cursor.is(Meaning.COUNTER);
         boolean before = cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER);
         boolean behind = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.TIMES);
-        return (before || behind) && cursor.is(2, Meaning.IN);
-    }
-
-    private int timesNumber() {
-        int number = Math.max(cursor.peek().value(), cursor.peek(1).value());
-        cursor.at += 2;
-        timesNumber = true;
+        int length = counter ? 1 : 2;
+        if (!(before || behind || counter) || !cursor.is(length, Meaning.IN)) {
+            return 0;
+        }
+        int number = before ? cursor.peek(1).value() : cursor.peek().value();
+        cursor.at += length;
         return number;
     }
 

@@ -13,6 +13,7 @@ import java.util.Set;
  * @param reference the rounds whose line it takes over, where it does
  * @param doubts stretches that stand among the stitches and were not understood
  * @param stitches whether it has stitches, or words that may be stitches
+ * @param towardsUs how far its words speak for US terms; below nought for UK
  * @param rounds rounds that it is to be worked for, where its words and not its label say so; else 0
  */
 public record WrittenLine(
@@ -25,11 +26,28 @@ public record WrittenLine(
         Set<Feature> features,
         Set<StitchName> names,
         boolean stitches,
-        int rounds) {
+        int rounds,
+        int towardsUs) {
     public WrittenLine {
         body = List.copyOf(body);
         counts = List.copyOf(counts);
         doubts = List.copyOf(doubts);
+    }
+
+    /** A line that tells how the pattern is written, and has nothing to do. */
+    public static WrittenLine telling(String text) {
+        return new WrittenLine(
+                text,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                Set.of(),
+                Set.of(),
+                false,
+                0,
+                0);
     }
 
     /** First and last round number of a line; the same for a single round. */

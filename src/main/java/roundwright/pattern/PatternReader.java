@@ -3,7 +3,6 @@ package roundwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import roundwright.notation.LineReader;
 import roundwright.notation.Terms;
 import roundwright.notation.WrittenLine;
 
@@ -22,10 +21,11 @@ public final class PatternReader {
 
     /** As {@link #read(Optional, List)}, with some of the writer's habits settled by someone who knows. */
     public static Pattern read(Optional<Terms> terms, List<PartText> parts, Habits habits) {
-        List<List<WrittenLine>> written =
-                parts.stream().map(PatternReader::scan).toList();
+        Statements statements = new Statements();
+        statements.readAll(parts);
+        List<List<WrittenLine>> written = parts.stream().map(statements::lines).toList();
         Terms holding = terms.orElseGet(() -> TermsFinder.find(written));
-        Leaning leaning = new Leaning(habits);
+        Leaning leaning = new Leaning(statements.over(habits));
         List<Part> read = readAll(parts, written, holding, leaning);
         if (!leaning.settle().isEmpty()) {
             read = readAll(parts, written, holding, leaning);
@@ -39,10 +39,6 @@ public final class PatternReader {
      */
     public static Pattern readBare(Optional<Terms> terms, CharSequence text) {
         return read(terms, BareLines.parts(text));
-    }
-
-    private static List<WrittenLine> scan(PartText part) {
-        return part.lines().stream().map(line -> LineReader.read(line.text())).toList();
     }
 
     private static List<Part> readAll(

@@ -1,0 +1,158 @@
+package roundwright.notation;
+
+/** Reads definitions of words: a name, a mark of equality or a colon, and what the name stands for. */
+final class DefinitionReader {
+    private static final int LONGEST_NAME = 6;
+
+    private final Cursor cursor;
+    private final String text;
+    private final Vocabulary vocabulary;
+
+    DefinitionReader(Cursor cursor, String text, Vocabulary vocabulary) {
+        this.cursor = cursor;
+        this.text = text;
+        this.vocabulary = vocabulary;
+    }
+
+    /** Whether the line defines something; its words are then in the vocabulary. */
+    boolean read() {
+        cursor.at = 0;
+        boolean any = false;
+        while (!cursor.done()) {
+            int begin = cursor.at;
+            if (!name()) {
+                return any;
+            }
+            int nameEnd = cursor.at;
+            cursor.next();
+            int meant = cursor.at;
+            overMeaning();
+            define(begin, nameEnd, meant, cursor.at);
+            any = true;
+            cursor.skip(Meaning.COMMA, Meaning.SEMICOLON, Meaning.STOP, Meaning.SLASH, Meaning.MARK);
+        }
+        return any;
+    }
+
+    /** Moves to the mark after a name; false where no name and mark begin here. */
+    private boolean name() {
+        boolean own = false;
+        boolean stitch = false;
+        for (int words = 0; words < LONGEST_NAME; words++) {
+            Token token = cursor.peek();
+            switch (token.meaning()) {
+                case EQUALS -> {
+                    return words > 0 && (own || stitch);
+                }
+                case COLON -> {
+                    return words > 0 && stitch && !cursor.is(-1, Meaning.NUMBER);
+                }
+                case UNKNOWN, TIMES, THE, INC, DEC, TOG, MEASURE -> own = true;
+                case SPECIAL -> stitch = true;
+                case STITCH, SLIP, CHAIN, SKIP, HOLD -> own |= cursor.is(1, Meaning.EQUALS);
+                case ST, OPEN, SHUT, DASH, START, WORK -> {}
+                default -> {
+                    if (token.is(Meaning.NUMBER) && words == 0
+                            || token.is(Meaning.FINISH)
+                            || token.meaning().ends()) {
+                        return false;
+                    }
+                }
+            }
+            cursor.next();
+        }
+        return false;
+    }
+
+    /** Over what the name stands for: to the next definition or the line's end. */
+    private void overMeaning() {
+        while (!cursor.done()) {
+            boolean next = cursor.peek().meaning().parts() && equalsWithin(4);
+            if (next) {
+                return;
+            }
+            cursor.next();
+        }
+    }
+
+    private boolean equalsWithin(int words) {
+        for (int ahead = 1; ahead <= words; ahead++) {
+            if (cursor.is(ahead, Meaning.EQUALS)) {
+                return true;
+            }
+            if (cursor.peek(ahead).meaning().parts()) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    private void define(int begin, int nameEnd, int from, int to) {
+        Lexicon.Entry entry = meant(from, to);
+        if (entry == null) {
+            return;
+        }
+        for (int i = begin; i < nameEnd; i++) {
+            cursor.at = i;
+            Token token = cursor.peek();
+            boolean letter = token.end() - token.start() == 1;
+            boolean free = token.is(Meaning.UNKNOWN) || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
+            if (free || token.is(Meaning.SPECIAL)) {
+                vocabulary.define(text.substring(token.start(), token.end()).toLowerCase(java.util.Locale.ROOT), entry);
+            }
+        }
+        cursor.at = to;
+    }
+
+    /** What the words from {@code from} to {@code to} say a step is; null where they are not understood. */
+    private Lexicon.Entry meant(int from, int to) {
+        Token stitch = null;
+        boolean together = false;
+        boolean oneStitch = false;
+        boolean drawn = false;
+        int stitches = 0;
+        int largest = 0;
+        for (int i = from; i < to; i++) {
+            cursor.at = i;
+            Token token = cursor.peek();
+            int before =
+                    i > from && cursor.is(-1, Meaning.NUMBER) ? cursor.peek(-1).value() : 1;
+            switch (token.meaning()) {
+                case INC, DEC, INVDEC -> {
+                    cursor.at = to;
+                    return new Lexicon.Entry(token.meaning(), token.value(), token.name(), Hold.BOTH, null);
+                }
+                case STITCH, SPECIAL -> {
+                    stitch = stitch == null ? token : stitch;
+                    stitches += before;
+                    largest = Math.max(largest, before);
+                }
+                case TOG -> together = true;
+                case SAME -> oneStitch = true;
+                case NUMBER ->
+                    oneStitch |= token.value() == 1 && (cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.SPACE));
+                case NEXT -> oneStitch |= cursor.is(1, Meaning.ST);
+                case UNKNOWN, NOTE -> drawn = true;
+                default -> {}
+            }
+        }
+        cursor.at = to;
+        return entry(stitch, together, oneStitch, drawn, stitches, largest);
+    }
+
+    private static Lexicon.Entry entry(
+            Token stitch, boolean together, boolean oneStitch, boolean drawn, int stitches, int largest) {
+        if (stitch == null) {
+            return drawn ? new Lexicon.Entry(Meaning.SPECIAL, 0, StitchName.OTHER, Hold.BOTH, null) : null;
+        }
+        if (together) {
+            return oneStitch
+                    ? new Lexicon.Entry(Meaning.SPECIAL, 0, StitchName.BOBBLE, Hold.BOTH, null)
+                    : new Lexicon.Entry(Meaning.DEC, Math.max(2, largest), stitch.name(), Hold.BOTH, null);
+        }
+        if (oneStitch && stitches > 1) {
+            return new Lexicon.Entry(Meaning.INC, stitches, stitch.name(), Hold.BOTH, null);
+        }
+        return new Lexicon.Entry(stitch.meaning(), 0, stitch.name(), stitch.hold(), null);
+    }
+}

@@ -1,0 +1,53 @@
+package roundwright.notation;
+
+import java.util.OptionalInt;
+
+/**
+ * A line that tells how the pattern is written instead of what to do: "Ch 1 at the start never counts as a stitch",
+ * "MB = 5 tr tog in one stitch", "X = dc, V = increase".
+ *
+ * @param startingChain the option of {@link Habit#STARTING_CHAIN} that it settles, where it does
+ */
+public record Statement(boolean tells, OptionalInt startingChain) {
+    private static final Statement NOTHING = new Statement(false, OptionalInt.empty());
+
+    /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */
+    public static Statement read(String text, Vocabulary vocabulary) {
+        Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
+        if (new LabelReader(cursor).read().isPresent()) {
+            return NOTHING;
+        }
+        OptionalInt chain = startingChain(cursor);
+        boolean defines = new DefinitionReader(cursor, text, vocabulary).read();
+        return new Statement(defines || chain.isPresent(), chain);
+    }
+
+    private static OptionalInt startingChain(Cursor cursor) {
+        boolean chain = false;
+        boolean counts = false;
+        boolean not = false;
+        cursor.at = 0;
+        for (int i = 0; i < cursor.size(); i++) {
+            Meaning meaning = cursor.peek(i).meaning();
+            chain |= meaning == Meaning.CHAIN || meaning == Meaning.TCHAIN;
+            counts |= meaning == Meaning.COUNTSAS || meaning == Meaning.EQUALS && chain;
+            not |= meaning == Meaning.NOT;
+            if (works(cursor, i)) {
+                return OptionalInt.empty();
+            }
+        }
+        return chain && counts ? OptionalInt.of(not ? 0 : 1) : OptionalInt.empty();
+    }
+
+    /** Whether the token at {@code i} is part of a step that the line has one do. */
+    private static boolean works(Cursor cursor, int i) {
+        Meaning meaning = cursor.peek(i).meaning();
+        Meaning after = cursor.peek(i + 1).meaning();
+        return switch (meaning) {
+            case NUMBER -> after == Meaning.STITCH;
+            case EACH -> after == Meaning.ST || after == Meaning.STITCH;
+            case RING, MAGIC, INC, DEC, REPEAT, STAR, HOOK -> true;
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,60 @@
+package roundwright.notation;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * Words that a pattern defines for itself ("MB = make bobble", "k = 2 d into one stitch", "X = dc").
+ *
+ * <p>Filled while the pattern's definitions are read; then read only.
+ */
+public final class Vocabulary {
+    /** Letters that many writers use as marks without saying so. */
+    private static final Map<String, Lexicon.Entry> MARKS = Map.of(
+            "x", new Lexicon.Entry(Meaning.STITCH, 0, StitchName.ANY, Hold.BOTH, null),
+            "v", new Lexicon.Entry(Meaning.INC, 2, null, Hold.BOTH, null),
+            "a", new Lexicon.Entry(Meaning.DEC, 2, null, Hold.BOTH, null),
+            "w", new Lexicon.Entry(Meaning.INC, 3, null, Hold.BOTH, null),
+            "m", new Lexicon.Entry(Meaning.DEC, 3, null, Hold.BOTH, null));
+
+    private final Map<String, Lexicon.Entry> words = new HashMap<>();
+
+    boolean isEmpty() {
+        return words.isEmpty();
+    }
+
+    /** What a word (lower case) means in this pattern; null where the pattern does not define it. */
+    Lexicon.Entry get(String word) {
+        return words.get(word);
+    }
+
+    void define(String word, Lexicon.Entry entry) {
+        words.putIfAbsent(word, entry);
+    }
+
+    /** Takes the letters X, V, A, W and M as marks for a stitch, an increase, a decrease and their doubles. */
+    public void defineMarks() {
+        MARKS.forEach(words::putIfAbsent);
+    }
+
+    /** Whether the line is written in letter marks ("(2X, V)*6"), as far as one line can show it. */
+    public static boolean looksMarked(String text) {
+        boolean capital = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c != 'V' && c != 'A' && c != 'X' || !alone(text, i)) {
+                continue;
+            }
+            capital |= c != 'A' || i > 0 && (Character.isDigit(text.charAt(i - 1)) || text.charAt(i - 1) == ',');
+        }
+        return capital;
+    }
+
+    private static boolean alone(String text, int i) {
+        char after = i + 1 < text.length() ? text.charAt(i + 1) : ')';
+        char before = i > 0 ? text.charAt(i - 1) : '(';
+        boolean closed = ",)*;] ".indexOf(after) >= 0;
+        boolean opened = Character.isDigit(before) || "(,[ ".indexOf(before) >= 0;
+        return closed && opened;
+    }
+}

@@ -1,0 +1,62 @@
+package roundwright.pattern;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import roundwright.notation.Habit;
+import roundwright.notation.LineReader;
+import roundwright.notation.Statement;
+import roundwright.notation.Vocabulary;
+import roundwright.notation.WrittenLine;
+
+/** What a pattern says about its own way of writing: words it defines, and whether its starting chains count. */
+final class Statements {
+    /** Marks are believed when they are seen in as many lines. */
+    private static final int MARKED_LINES = 2;
+
+    private final Vocabulary vocabulary = new Vocabulary();
+    private final Map<SourceLine, Boolean> telling = new IdentityHashMap<>();
+    private OptionalInt startingChain = OptionalInt.empty();
+
+    void readAll(List<PartText> parts) {
+        int marked = 0;
+        for (PartText part : parts) {
+            for (SourceLine line : part.lines()) {
+                read(line);
+                marked += Vocabulary.looksMarked(line.text()) ? 1 : 0;
+            }
+        }
+        if (marked >= MARKED_LINES) {
+            vocabulary.defineMarks();
+        }
+    }
+
+    private void read(SourceLine line) {
+        Statement statement = Statement.read(line.text(), vocabulary);
+        if (statement.tells()) {
+            telling.put(line, true);
+        }
+        if (statement.startingChain().isPresent()) {
+            startingChain = statement.startingChain();
+        }
+    }
+
+    List<WrittenLine> lines(PartText part) {
+        List<WrittenLine> lines = new ArrayList<>(part.lines().size());
+        for (SourceLine line : part.lines()) {
+            lines.add(
+                    telling.containsKey(line)
+                            ? WrittenLine.telling(line.text())
+                            : LineReader.read(line.text(), vocabulary));
+        }
+        return lines;
+    }
+
+    /** The habits that someone settled, and those that the pattern itself settles where no one did. */
+    Habits over(Habits habits) {
+        boolean open = startingChain.isPresent() && !habits.overruled().containsKey(Habit.STARTING_CHAIN);
+        return open ? habits.with(Habit.STARTING_CHAIN, startingChain.getAsInt()) : habits;
+    }
+}
