@@ -3,9 +3,7 @@ package roundwright.desktop.desk;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -13,6 +11,7 @@ import java.util.function.UnaryOperator;
 import roundwright.course.Lesson;
 import roundwright.desktop.work.Task;
 import roundwright.desktop.work.Work;
+import roundwright.group.CountReport;
 import roundwright.group.CourseId;
 import roundwright.group.GroupId;
 import roundwright.group.RoundPlace;
@@ -35,20 +34,18 @@ public final class Desk {
     private static final String LAST_COURSE = "last-course";
 
     private final Workbook workbook;
-    private final CourseReader reader;
     private final Work work;
     private final Clock clock;
     private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
-    private final Map<StudentId, Standing> standings = new HashMap<>();
+    private final Standings standings = new Standings();
     private WorkbookView view;
     private Choice choice = Choice.NONE;
     private Optional<OpenCourse> course = Optional.empty();
     private Optional<String> notice = Optional.empty();
 
     /** A desk over an open file; {@link #open} lays the course on it that was last in hand. */
-    public Desk(Workbook workbook, CourseReader reader, Work work, Clock clock) {
+    public Desk(Workbook workbook, Work work, Clock clock) {
         this.workbook = workbook;
-        this.reader = reader;
         this.work = work;
         this.clock = clock;
         this.view = workbook.view();
@@ -119,11 +116,12 @@ public final class Desk {
 
     /** How a student of the group stands. */
     public Standing standing(StudentId student) {
-        return standings.computeIfAbsent(
-                student,
-                id -> Standing.derivedFrom(
-                        course.orElseThrow().expectations(),
-                        group().map(found -> found.reports(id)).orElse(List.of())));
+        return standings.of(course.orElseThrow(), student, reports(student));
+    }
+
+    /** Everything a student of the group has reported, as it was entered. */
+    public List<CountReport> reports(StudentId student) {
+        return group().map(found -> found.reports(student)).orElse(List.of());
     }
 
     /** Lays the course and group on the desk that were last in hand, or else the first there are. */
@@ -166,13 +164,12 @@ public final class Desk {
         work.submit(new Task<OpenCourse>() {
             @Override
             public OpenCourse away() {
-                return OpenCourse.of(kept, reader.read(kept.text()));
+                return OpenCourse.of(kept);
             }
 
             @Override
             public void here(OpenCourse read) {
                 course = Optional.of(read);
-                standings.clear();
                 then.run();
                 tell(EnumSet.allOf(Matter.class));
             }
@@ -237,7 +234,6 @@ public final class Desk {
                 choice = choice.withGroup(Optional.of(id))
                         .withStudent(Optional.empty())
                         .withPlace(Optional.empty());
-                standings.clear();
                 keepChoice();
                 workbook.remember(LAST_GROUP, String.valueOf(id.value()));
                 tell(EnumSet.of(Matter.GROUP, Matter.COUNTS, Matter.PLACE, Matter.STUDENT));
@@ -322,7 +318,6 @@ public final class Desk {
         if (view == before) {
             return;
         }
-        standings.clear();
         Optional<KeptCourse> kept = choice.course().flatMap(view::course);
         if (kept.isEmpty()) {
             course = Optional.empty();

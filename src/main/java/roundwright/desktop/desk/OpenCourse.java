@@ -8,6 +8,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.course.Course;
 import roundwright.course.Lesson;
+import roundwright.course.file.CourseFile;
+import roundwright.course.planning.Plan;
+import roundwright.course.planning.PlanItem;
+import roundwright.course.planning.PlanItems;
+import roundwright.course.planning.PlanSettings;
+import roundwright.course.planning.WrittenLessons;
 import roundwright.group.Expectations;
 import roundwright.group.RoundPlace;
 import roundwright.notation.Terms;
@@ -21,25 +27,59 @@ import roundwright.technique.Techniques;
  * A course of the file, read.
  *
  * @param kept as the file holds it
+ * @param file its text with the places of everything in it
  * @param course what its text says
  * @param techniques the catalogue and the course's own
  * @param uses where each technique comes first
  * @param expectations what the pattern says of each round
  * @param places all rounds in working order
+ * @param plan the teacher's lessons with their minutes; empty where there are none
  */
 public record OpenCourse(
         KeptCourse kept,
+        CourseFile file,
         Course course,
         Techniques techniques,
         FirstUses uses,
         Expectations expectations,
-        List<RoundPlace> places) {
+        List<RoundPlace> places,
+        Optional<Plan> plan) {
 
-    public static OpenCourse of(KeptCourse kept, Course course) {
-        Techniques techniques = Techniques.catalogue().with(course.ownTechniques());
+    /** Reads the text; any text can be read. */
+    public static OpenCourse of(KeptCourse kept) {
+        CourseFile file = CourseFile.read(kept.text());
+        Course course = file.course();
+        Techniques techniques = course.techniques();
         Expectations expectations = Expectations.of(course.pattern());
         FirstUses uses = FirstUses.of(course.pattern(), techniques);
-        return new OpenCourse(kept, course, techniques, uses, expectations, expectations.places());
+        return new OpenCourse(kept, file, course, techniques, uses, expectations, expectations.places(), plan(course, techniques));
+    }
+
+    private static Optional<Plan> plan(Course course, Techniques techniques) {
+        return WrittenLessons.plan(items(course, techniques), settings(course), course.lessons());
+    }
+
+    private static List<PlanItem> items(Course course, Techniques techniques) {
+        double pace = course.settings().pace().orElse(PlanItems.USUAL_PACE);
+        return PlanItems.of(course.pattern(), techniques, pace).items();
+    }
+
+    private static PlanSettings settings(Course course) {
+        return new PlanSettings(
+                course.settings().sessionMinutes(),
+                course.settings().pace().orElse(PlanItems.USUAL_PACE),
+                PlanSettings.USUAL_MOST_NEW,
+                0);
+    }
+
+    /** What there is to do, for planning. */
+    public List<PlanItem> items() {
+        return items(course, techniques);
+    }
+
+    /** What the course's plans are measured by. */
+    public PlanSettings planSettings() {
+        return settings(course);
     }
 
     public Terms terms() {

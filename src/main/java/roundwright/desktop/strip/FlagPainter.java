@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import roundwright.desktop.look.Mark;
+import roundwright.desktop.look.Cut;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -71,7 +72,7 @@ final class FlagPainter {
         FontMetrics metrics = graphics.getFontMetrics();
         boolean lastRow = row == taken.length - 1;
         double end = lastRow ? Math.min(right, Math.max(nextFlag - Space.points(4), x)) : right;
-        String fitting = Shortened.to(text, metrics, end - x);
+        String fitting = Cut.to(text, metrics, end - x);
         graphics.setColor(Tone.INK.color());
         graphics.drawString(fitting, (float) x, (float) rooms.flagBaseline(row));
         taken[row] = x + metrics.stringWidth(fitting);

@@ -3,6 +3,7 @@ package roundwright.desktop.strip;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
+import roundwright.desktop.look.Cut;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -43,7 +44,7 @@ final class LessonPainter {
         if (rooms.lessonNames()) {
             graphics.setFont(Type.SMALL.font());
             graphics.setColor(Tone.MUTED.color());
-            String name = Shortened.to(bracket.name(), graphics.getFontMetrics(), right - left - Space.points(4));
+            String name = Cut.to(bracket.name(), graphics.getFontMetrics(), right - left - Space.points(4));
             centred(name, left, right, rooms.nameBaseline());
         }
     }

@@ -1,14 +1,15 @@
-package roundwright.desktop.strip;
+package roundwright.desktop.look;
 
 import java.awt.FontMetrics;
 
-/** Cuts words to a width, at the end of a word where one fits, with an ellipsis; with less room than a few letters, to nothing. */
-final class Shortened {
-    private static final int FEWEST = 4;
+/** Cuts words to a width, with an ellipsis; with less room than a few letters, to nothing. */
+public final class Cut {
+    private static final int FEWEST = 3;
 
-    private Shortened() {}
+    private Cut() {}
 
-    static String to(String text, FontMetrics metrics, double width) {
+    /** The text, or as much of it as the width in pixels holds. */
+    public static String to(String text, FontMetrics metrics, double width) {
         if (metrics.stringWidth(text) <= width) {
             return text;
         }

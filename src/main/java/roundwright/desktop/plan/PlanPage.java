@@ -1,0 +1,56 @@
+package roundwright.desktop.plan;
+
+import java.awt.BorderLayout;
+import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.action.Deeds;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.look.HeadRow;
+import roundwright.desktop.look.PageCard;
+import roundwright.desktop.look.PageScroll;
+import roundwright.desktop.look.Text;
+import roundwright.desktop.look.TwoCards;
+
+/** The lessons, and beside them the chosen round. */
+public final class PlanPage extends JPanel {
+    private final transient LessonsPresenter presenter;
+    private final LessonsTable table;
+    private final Text heading = Text.heading("");
+
+    public PlanPage(Desk desk, Deeds deeds) {
+        super(new BorderLayout());
+        setOpaque(false);
+        presenter = new LessonsPresenter(desk);
+        table = new LessonsTable(presenter);
+        PageCard lessons = new PageCard(table)
+                .top(new HeadRow(heading, deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SAVE_COURSE)));
+        add(new PageScroll(new TwoCards(lessons, new RoundCard(desk), 0.63)));
+        refresh();
+        desk.listen(this::changed);
+    }
+
+    private void changed(Set<Matter> matters) {
+        boolean mine = matters.contains(Matter.COURSE)
+                || matters.contains(Matter.GROUP)
+                || matters.contains(Matter.PLACE)
+                || matters.contains(Matter.COUNTS);
+        if (mine) {
+            refresh();
+        }
+    }
+
+    private void refresh() {
+        heading.setText(presenter.heading());
+        table.refresh();
+        revalidate();
+        repaint();
+    }
+
+    /** The table, to be given the focus when the page is shown. */
+    public JComponent table() {
+        return table;
+    }
+}

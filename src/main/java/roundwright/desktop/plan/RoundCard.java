@@ -1,0 +1,109 @@
+package roundwright.desktop.plan;
+
+import java.util.Optional;
+import java.util.Set;
+import roundwright.desktop.chart.ChartKey;
+import roundwright.desktop.chart.ChartPanel;
+import roundwright.desktop.chart.ChartWords;
+import roundwright.desktop.chart.RoundChart;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.look.Chip;
+import roundwright.desktop.look.PageCard;
+import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Stack;
+import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.Type;
+import roundwright.desktop.look.Wrap;
+import roundwright.desktop.look.WrittenLine;
+import roundwright.group.RoundPlace;
+import roundwright.pattern.Line;
+import roundwright.pattern.Round;
+import roundwright.technique.Technique;
+import roundwright.wording.Wording;
+
+/** The chosen round: as it is written, in plain words, its sum, its chart. */
+public final class RoundCard extends PageCard {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final transient Desk desk;
+    private final Stack body;
+    private final ChartPanel chart;
+    private final ChartKey key = new ChartKey();
+    private final Prose step = Prose.muted("");
+    private transient Optional<ChartWords> words = Optional.empty();
+    private transient Optional<Round> shown = Optional.empty();
+
+    public RoundCard(Desk desk) {
+        this(desk, new Stack());
+    }
+
+    private RoundCard(Desk desk, Stack body) {
+        super(body);
+        this.desk = desk;
+        this.body = body;
+        this.chart = new ChartPanel(index -> words.ifPresent(found -> step.setText(found.step(index))));
+        refresh();
+        desk.listen(this::changed);
+    }
+
+    private void changed(Set<Matter> matters) {
+        if (matters.contains(Matter.COURSE) || matters.contains(Matter.PLACE)) {
+            refresh();
+        }
+    }
+
+    private void refresh() {
+        Optional<Round> round = desk.course().flatMap(course -> desk.place().flatMap(course::round));
+        if (round.isPresent() && round.equals(shown)) {
+            return;
+        }
+        shown = round;
+        body.removeAll();
+        desk.course().ifPresent(course -> desk.place()
+                .ifPresent(place -> course.round(place).ifPresent(found -> show(course, place, found))));
+        if (round.isEmpty()) {
+            body.below(0, Prose.muted(WORDS.say("round-none")));
+        }
+        body.revalidate();
+        body.repaint();
+    }
+
+    private void show(OpenCourse course, RoundPlace place, Round round) {
+        Line line = round.line();
+        body.below(0, Text.heading(WORDS.say("part-round", place.part(), place.round())));
+        body.below(1.25, new WrittenLine(line.text()));
+        if (!line.words().isBlank()) {
+            body.below(1.5, Prose.body(line.words()));
+        }
+        if (!line.sum().isBlank()) {
+            body.below(1, Prose.muted(line.sum()));
+        }
+        line.problems().forEach(problem ->
+                body.below(1, new Prose(problem.message(), Type.BODY, Type.STRONG, Tone.MARIGOLD)));
+        chips(course, place);
+        round.steps().ifPresent(steps -> {
+            RoundChart drawn = RoundChart.of(steps);
+            ChartWords told = new ChartWords(drawn, course.terms());
+            words = Optional.of(told);
+            chart.show(drawn, told, false);
+            key.show(drawn, told);
+            step.setText(WORDS.say("chart-how"));
+            body.below(2, chart);
+            body.below(1, step);
+            body.below(1.25, key);
+        });
+    }
+
+    private void chips(OpenCourse course, RoundPlace place) {
+        Wrap chips = new Wrap(0.75);
+        for (Technique technique : course.newIn(place)) {
+            chips.add(new Chip(WORDS.say("new-here", technique.name(course.terms()))));
+        }
+        if (chips.getComponentCount() > 0) {
+            body.below(1.5, chips);
+        }
+    }
+}
