@@ -1,6 +1,9 @@
 package roundwright.desktop;
 
 import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import roundwright.desktop.start.Folders;
+import roundwright.desktop.start.Start;
 
 /** Opens the window. */
 public final class Desktop {
@@ -12,5 +15,12 @@ public final class Desktop {
     }
 
     /** Opens the window and returns at once; the program ends when the window is closed. */
-    public static void open(DesktopArguments arguments) {}
+    public static void open(DesktopArguments arguments) {
+        Folders folders = arguments
+                .home()
+                .map(Folders::under)
+                .orElseGet(() -> Folders.usual(
+                        System.getProperty("os.name"), Path.of(System.getProperty("user.home")), System.getenv()));
+        Start.open(arguments.file(), folders);
+    }
 }

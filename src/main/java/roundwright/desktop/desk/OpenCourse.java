@@ -52,7 +52,8 @@ public record OpenCourse(
         Techniques techniques = course.techniques();
         Expectations expectations = Expectations.of(course.pattern());
         FirstUses uses = FirstUses.of(course.pattern(), techniques);
-        return new OpenCourse(kept, file, course, techniques, uses, expectations, expectations.places(), plan(course, techniques));
+        return new OpenCourse(
+                kept, file, course, techniques, uses, expectations, expectations.places(), plan(course, techniques));
     }
 
     private static Optional<Plan> plan(Course course, Techniques techniques) {
@@ -101,24 +102,16 @@ public record OpenCourse(
                 .findFirst();
     }
 
-    /** The rounds worked in a lesson, in working order. */
+    /** The rounds worked in a lesson, in class or as its homework, in working order. */
     public List<RoundPlace> places(Lesson lesson) {
         return places().stream()
                 .filter(place -> lessonOf(place).filter(lesson::equals).isPresent())
                 .toList();
     }
 
-    /** The lesson in whose class a round is worked. */
+    /** The first lesson in which a round is worked, in class or at home. */
     public Optional<Lesson> lessonOf(RoundPlace place) {
-        return lessonOf(course, place);
-    }
-
-    /** The lesson of a course in whose class a round is worked. */
-    public static Optional<Lesson> lessonOf(Course course, RoundPlace place) {
-        return course.lessons().stream()
-                .filter(lesson ->
-                        lesson.rounds().stream().anyMatch(range -> range.contains(place.part(), place.round())))
-                .findFirst();
+        return course.lessonOf(place.part(), place.round());
     }
 
     /** Where a round stands in working order, from 0; -1 where the course has no such round. */

@@ -12,8 +12,8 @@ import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Bar;
-import roundwright.desktop.look.Figures;
 import roundwright.desktop.look.Cut;
+import roundwright.desktop.look.Figures;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -84,8 +84,7 @@ final class LessonCells extends JComponent implements TableCellRenderer {
         if (remarked) {
             graphics.setFont(Type.SMALL.font());
             graphics.setColor((row.over() > 0 ? Tone.MARIGOLD : Tone.MUTED).color());
-            graphics.drawString(
-                    Cut.to(row.remark(), graphics.getFontMetrics(), room), x, base + Space.points(18));
+            graphics.drawString(Cut.to(row.remark(), graphics.getFontMetrics(), room), x, base + Space.points(18));
         }
     }
 

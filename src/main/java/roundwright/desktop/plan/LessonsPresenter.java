@@ -17,8 +17,8 @@ import roundwright.course.planning.PlannedLesson;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.Session;
-import roundwright.workbook.GroupView;
 import roundwright.wording.Wording;
+import roundwright.workbook.GroupView;
 
 /** The lessons of the course in hand as a table of rows. */
 public final class LessonsPresenter {
@@ -67,9 +67,10 @@ public final class LessonsPresenter {
 
     /** The plan leaves out lessons that go back before the one above; what it keeps is found by the rounds it begins with. */
     private static Optional<PlannedLesson> planned(OpenCourse course, Lesson lesson) {
-        return course.plan().flatMap(plan -> plan.lessons().stream()
-                .filter(found -> begins(plan, found, lesson))
-                .findFirst());
+        return course.plan()
+                .flatMap(plan -> plan.lessons().stream()
+                        .filter(found -> begins(plan, found, lesson))
+                        .findFirst());
     }
 
     private static boolean begins(Plan plan, PlannedLesson planned, Lesson lesson) {
@@ -77,7 +78,8 @@ public final class LessonsPresenter {
                 .filter(item -> item.round().isPresent())
                 .findFirst()
                 .map(item -> lesson.rounds().stream()
-                        .anyMatch(range -> range.contains(item.part(), item.round().getAsInt())))
+                        .anyMatch(range ->
+                                range.contains(item.part(), item.round().getAsInt())))
                 .orElse(false);
     }
 
@@ -87,13 +89,15 @@ public final class LessonsPresenter {
         if (over > 0) {
             remarks.add(WORDS.say("minutes-over", over));
         }
-        OptionalInt number = planned.map(found -> OptionalInt.of(found.number())).orElse(OptionalInt.empty());
-        course.plan().ifPresent(plan -> PlanRemarks.of(plan).stream()
-                .filter(remark -> number.isPresent() && remark.lesson().equals(number))
-                .map(PlanRemark::text)
-                .findFirst()
-                .filter(text -> over == 0)
-                .ifPresent(remarks::add));
+        OptionalInt number =
+                planned.map(found -> OptionalInt.of(found.number())).orElse(OptionalInt.empty());
+        course.plan()
+                .ifPresent(plan -> PlanRemarks.of(plan).stream()
+                        .filter(remark -> number.isPresent() && remark.lesson().equals(number))
+                        .map(PlanRemark::text)
+                        .findFirst()
+                        .filter(text -> over == 0)
+                        .ifPresent(remarks::add));
         return String.join(" · ", remarks);
     }
 
@@ -147,8 +151,8 @@ public final class LessonsPresenter {
     /** The row of the lesson the group is in; -1 where it is in none. */
     public int current() {
         return desk.course()
-                .flatMap(course -> desk.lesson()
-                        .map(lesson -> course.course().lessons().indexOf(lesson)))
+                .flatMap(course ->
+                        desk.lesson().map(lesson -> course.course().lessons().indexOf(lesson)))
                 .orElse(-1);
     }
 }

@@ -62,8 +62,9 @@ public final class RoundCard extends PageCard {
         }
         shown = round;
         body.removeAll();
-        desk.course().ifPresent(course -> desk.place()
-                .ifPresent(place -> course.round(place).ifPresent(found -> show(course, place, found))));
+        desk.course()
+                .ifPresent(course -> desk.place()
+                        .ifPresent(place -> course.round(place).ifPresent(found -> show(course, place, found))));
         if (round.isEmpty()) {
             body.below(0, Prose.muted(WORDS.say("round-none")));
         }
@@ -81,8 +82,8 @@ public final class RoundCard extends PageCard {
         if (!line.sum().isBlank()) {
             body.below(1, Prose.muted(line.sum()));
         }
-        line.problems().forEach(problem ->
-                body.below(1, new Prose(problem.message(), Type.BODY, Type.STRONG, Tone.MARIGOLD)));
+        line.problems()
+                .forEach(problem -> body.below(1, new Prose(problem.message(), Type.BODY, Type.STRONG, Tone.MARIGOLD)));
         chips(course, place);
         round.steps().ifPresent(steps -> {
             RoundChart drawn = RoundChart.of(steps);

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.course.Course;
 import roundwright.course.Lesson;
-import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.RoundPlace;
 import roundwright.pattern.Part;
 import roundwright.pattern.PartItem;
@@ -63,10 +62,9 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
         List<Bracket> brackets = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= columns.size(); i++) {
-            Optional<Lesson> lesson =
-                    OpenCourse.lessonOf(course, columns.get(from).place());
-            boolean ends = i == columns.size()
-                    || !OpenCourse.lessonOf(course, columns.get(i).place()).equals(lesson);
+            Optional<Lesson> lesson = lessonOf(course, columns.get(from));
+            boolean ends =
+                    i == columns.size() || !lessonOf(course, columns.get(i)).equals(lesson);
             if (ends) {
                 int first = from;
                 int last = i - 1;
@@ -75,6 +73,10 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
             }
         }
         return brackets;
+    }
+
+    private static Optional<Lesson> lessonOf(Course course, Column column) {
+        return course.lessonOf(column.place().part(), column.place().round());
     }
 
     /** The column of a round. */

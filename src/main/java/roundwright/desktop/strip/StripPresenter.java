@@ -57,13 +57,16 @@ public final class StripPresenter {
     public StripMarks marks(Set<RoundPlace> troubles) {
         piece();
         Map<Integer, List<String>> students = new LinkedHashMap<>();
-        desk.course().ifPresent(open -> desk.students().forEach(student -> place(student)
-                .map(columns::get)
-                .ifPresent(column -> students.computeIfAbsent(column, absent -> new ArrayList<>())
-                        .add(Names.of(student, desk)))));
+        desk.course()
+                .ifPresent(open -> desk.students()
+                        .forEach(student -> place(student)
+                                .map(columns::get)
+                                .ifPresent(column -> students.computeIfAbsent(column, absent -> new ArrayList<>())
+                                        .add(Names.of(student, desk)))));
         Set<Integer> wrong = new java.util.HashSet<>();
         troubles.forEach(place -> wrong.add(columns.getOrDefault(place, 0)));
-        return new StripMarks(flags, students, wrong, desk.lesson().map(Lesson::number).orElse(0));
+        return new StripMarks(
+                flags, students, wrong, desk.lesson().map(Lesson::number).orElse(0));
     }
 
     /** Where a student is: the round being worked, else the last one done. */

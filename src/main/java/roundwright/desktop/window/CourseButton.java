@@ -6,9 +6,9 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
 import javax.swing.JButton;
+import roundwright.desktop.look.Cut;
 import roundwright.desktop.look.Glyph;
 import roundwright.desktop.look.Keys;
-import roundwright.desktop.look.Cut;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -37,7 +37,9 @@ final class CourseButton extends JButton {
     }
 
     int fullWidth() {
-        return shortWidth() + Space.points(12) + getFontMetrics(Type.SECOND.font()).stringWidth(rest);
+        return shortWidth()
+                + Space.points(12)
+                + getFontMetrics(Type.SECOND.font()).stringWidth(rest);
     }
 
     int shortWidth() {
@@ -66,7 +68,8 @@ final class CourseButton extends JButton {
         String name = Cut.to(course, metrics, getWidth() - x - Space.points(PAD + ARROW + 4));
         smooth.drawString(name, x, baseline);
         x += metrics.stringWidth(name) + Space.points(6);
-        Glyph.DOWN.icon((int) ARROW, Optional.of(Tone.MUTED))
+        Glyph.DOWN
+                .icon((int) ARROW, Optional.of(Tone.MUTED))
                 .paintIcon(this, smooth, x, (getHeight() - Space.points(ARROW)) / 2);
         x += Space.points(ARROW + 6);
         smooth.setFont(Type.SECOND.font());
@@ -74,5 +77,4 @@ final class CourseButton extends JButton {
         smooth.drawString(Cut.to(rest, smooth.getFontMetrics(), getWidth() - x - Space.points(4)), x, baseline);
         smooth.dispose();
     }
-
 }

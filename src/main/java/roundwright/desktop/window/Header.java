@@ -81,7 +81,8 @@ final class Header extends JPanel {
         int gap = Space.points(GAP);
         int button = Space.points(BUTTON);
         int buttons = 3 * button;
-        boolean roomy = course.shortWidth() + pages.widthFor(false) + buttons + Space.points(FIELD) + 4 * gap <= getWidth();
+        boolean roomy =
+                course.shortWidth() + pages.widthFor(false) + buttons + Space.points(FIELD) + 4 * gap <= getWidth();
         int finder = roomy ? Space.points(FIELD) : button;
         boolean words = course.shortWidth() + pages.widthFor(false) + buttons + finder + 3 * gap <= getWidth();
         pages.setNarrow(!words);

@@ -42,7 +42,8 @@ final class Overlay extends JPanel {
 
     /** Shows a card of a width in points, and gives the focus to a component in it. */
     void show(JComponent card, double points, JComponent first) {
-        before = Optional.ofNullable(java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+        before = Optional.ofNullable(
+                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
         removeAll();
         add(card);
         shown = Optional.of(card);
@@ -78,7 +79,10 @@ final class Overlay extends JPanel {
         Color ground = Tone.BACKGROUND.color();
         int dark = roundwright.desktop.look.Theme.dark() ? 0 : 40;
         graphics.setColor(new Color(
-                Math.min(dark, ground.getRed()), Math.min(dark, ground.getGreen()), Math.min(dark, ground.getBlue()), DIM));
+                Math.min(dark, ground.getRed()),
+                Math.min(dark, ground.getGreen()),
+                Math.min(dark, ground.getBlue()),
+                DIM));
         Insets insets = getInsets();
         graphics.fillRect(insets.left, insets.top, getWidth(), getHeight());
     }

@@ -28,7 +28,7 @@ final class PageSwitch extends JPanel {
     PageSwitch(Deeds deeds) {
         super(null);
         setOpaque(false);
-        for (Page page : Page.values()) {
+        for (Page page : java.util.List.of(Page.PLAN, Page.COUNTS)) {
             PageButton button = new PageButton(deedOf(page));
             button.addActionListener(event -> deeds.perform(deedOf(page)));
             buttons.put(page, button);
@@ -93,7 +93,8 @@ final class PageSwitch extends JPanel {
         PageButton(Deed deed) {
             super(deed.words());
             this.deed = deed;
-            setToolTipText(deed.keyWords().map(key -> deed.words() + " (" + key + ")").orElse(deed.words()));
+            setToolTipText(
+                    deed.keyWords().map(key -> deed.words() + " (" + key + ")").orElse(deed.words()));
             addFocusListener(new Keys.RepaintOnFocus(this));
         }
 

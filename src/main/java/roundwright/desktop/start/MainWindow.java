@@ -1,0 +1,135 @@
+package roundwright.desktop.start;
+
+import java.awt.Dimension;
+import java.awt.GraphicsConfiguration;
+import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.look.Theme;
+import roundwright.desktop.window.Frame;
+import roundwright.desktop.window.MainPanel;
+import roundwright.wording.Wording;
+
+/** The frame round the panel: title, place on the screen, file choosers, and closing. */
+final class MainWindow implements Frame {
+    private static final Wording WORDS = Wording.of("desktop");
+    private static final Dimension USUAL = new Dimension(1280, 820);
+    private static final Dimension LEAST = new Dimension(640, 480);
+    private static final int ENOUGH_TO_GRASP = 80;
+
+    private final JFrame frame = new JFrame();
+    private final Folders folders;
+    private final Desk desk;
+    private final MainPanel panel;
+
+    MainWindow(Desk desk, Folders folders, LookSettings look, Runnable closed) {
+        this.desk = desk;
+        this.folders = folders;
+        this.panel = new MainPanel(desk, this);
+        frame.setTitle(WORDS.say("window-title"));
+        frame.setContentPane(panel);
+        frame.setMinimumSize(LEAST);
+        frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                rememberLook();
+            }
+
+            @Override
+            public void windowClosed(WindowEvent event) {
+                closed.run();
+            }
+        });
+        frame.setBounds(bounds(look));
+        desk.listen(matters -> frame.setTitle(desk.course()
+                .map(course -> WORDS.say("window-title-of", course.kept().name()))
+                .orElse(WORDS.say("window-title"))));
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    MainPanel panel() {
+        return panel;
+    }
+
+    /** Where the window stood last time, if enough of that is on a screen still; else in the middle. */
+    private static Rectangle bounds(LookSettings look) {
+        Optional<Rectangle> last = look.bounds().filter(MainWindow::onSomeScreen);
+        Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        int width = Math.min(USUAL.width, screen.width);
+        int height = Math.min(USUAL.height, screen.height);
+        return last.orElse(new Rectangle(
+                screen.x + (screen.width - width) / 2, screen.y + (screen.height - height) / 2, width, height));
+    }
+
+    private static boolean onSomeScreen(Rectangle bounds) {
+        for (GraphicsDevice device :
+                GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
+            GraphicsConfiguration configuration = device.getDefaultConfiguration();
+            Rectangle shown = configuration.getBounds().intersection(bounds);
+            if (shown.width >= ENOUGH_TO_GRASP && shown.height >= ENOUGH_TO_GRASP) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public Optional<Path> chooseFile() {
+        JFileChooser chooser = chooser();
+        return chooser.showOpenDialog(frame) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> chooseTarget(String suggested) {
+        JFileChooser chooser = chooser();
+        chooser.setSelectedFile(new File(suggested));
+        return chooser.showSaveDialog(frame) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    private static JFileChooser chooser() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileFilter(new FileNameExtensionFilter(WORDS.say("course-files"), "md", "txt"));
+        return chooser;
+    }
+
+    @Override
+    public void rememberLook() {
+        Theme theme = Theme.dark() ? Theme.DARK : Theme.LIGHT;
+        LookSettings look = new LookSettings(theme, Theme.zoom(), Optional.of(frame.getBounds()));
+        Path folder = folders.settings();
+        desk.work().submit(new roundwright.desktop.work.Task<Void>() {
+            @Override
+            public Void away() {
+                look.write(folder);
+                return null;
+            }
+
+            @Override
+            public void here(Void nothing) {
+                // nothing on the screen depends on it
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                // the next window opens as the first one did
+            }
+        });
+    }
+}

@@ -1,0 +1,117 @@
+package roundwright.desktop.start;
+
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import javax.swing.JOptionPane;
+import javax.swing.SwingUtilities;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.work.EventThreadGuard;
+import roundwright.desktop.work.PauseWatch;
+import roundwright.desktop.work.Work;
+import roundwright.store.StoreException;
+import roundwright.wording.Wording;
+import roundwright.workbook.Workbook;
+
+/**
+ * Starts the desktop. The file is opened beside the window, not before it.
+ *
+ * <p>Switches for measuring from outside: {@code -Droundwright.report-start=true} writes "ready N" when the first page with the
+ * opened file is painted and takes input, N milliseconds after the start of the virtual machine;
+ * {@code -Droundwright.report-pauses=true} writes "pause N" for each time the event thread was busy for more than 50 ms;
+ * {@code -Droundwright.guard=true} tells of uses of the screen off the event thread.
+ */
+public final class Start {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final Folders folders;
+    private final CompletableFuture<Workbook> opening;
+
+    private Start(Folders folders, CompletableFuture<Workbook> opening) {
+        this.folders = folders;
+        this.opening = opening;
+    }
+
+    /** Opens a file, or the usual one where none is named, in a window. Returns at once. */
+    public static void open(Optional<Path> file, Folders folders) {
+        System.setProperty("awt.useSystemAAFontSettings", "on");
+        System.setProperty("swing.aatext", "true");
+        CompletableFuture<Workbook> opening = CompletableFuture.supplyAsync(() -> workbook(file, folders));
+        LookSettings look = LookSettings.read(folders.settings());
+        SwingUtilities.invokeLater(() -> new Start(folders, opening).show(look));
+    }
+
+    private static Workbook workbook(Optional<Path> file, Folders folders) {
+        try {
+            Path wanted = file.orElse(folders.file());
+            if (file.isEmpty() && Files.notExists(wanted)) {
+                Files.createDirectories(folders.data());
+                return Workbook.create(wanted, folders.backups(), Clock.systemDefaultZone());
+            }
+            return Workbook.open(wanted, folders.backups(), Clock.systemDefaultZone());
+        } catch (StoreException | java.io.IOException failure) {
+            throw new CompletionException(failure);
+        }
+    }
+
+    private void show(LookSettings look) {
+        watch();
+        look.theme().install(look.zoom());
+        try {
+            show(look, opening.join());
+        } catch (CompletionException failure) {
+            String sentence =
+                    WORDS.say("cannot-open", String.valueOf(failure.getCause().getMessage()));
+            System.err.println(sentence);
+            JOptionPane.showMessageDialog(null, sentence, WORDS.say("window-title"), JOptionPane.WARNING_MESSAGE);
+        }
+    }
+
+    private static void watch() {
+        if (Boolean.getBoolean("roundwright.report-pauses")) {
+            java.awt.Toolkit.getDefaultToolkit()
+                    .getSystemEventQueue()
+                    .push(new PauseWatch(pause -> System.err.println("pause " + pause)));
+        }
+        if (Boolean.getBoolean("roundwright.guard")) {
+            EventThreadGuard.install(found -> System.err.println(found.getMessage()));
+        }
+    }
+
+    private void show(LookSettings look, Workbook workbook) {
+        Work work = Work.queue();
+        Desk desk = new Desk(workbook, work, Clock.systemDefaultZone());
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
+                SwingUtilities.invokeLater(() -> desk.tell(WORDS.say("unexpected", String.valueOf(failure)))));
+        desk.open();
+        // the first window is shown whole: the course is read before it
+        work.here(() -> SwingUtilities.invokeLater(() -> {
+            MainWindow window = new MainWindow(desk, folders, look, () -> close(desk));
+            window.frame().setVisible(true);
+            reportReady(window);
+        }));
+    }
+
+    private static void reportReady(MainWindow window) {
+        if (Boolean.getBoolean("roundwright.report-start")) {
+            window.panel().whenPainted(() -> {
+                long since = System.currentTimeMillis()
+                        - ManagementFactory.getRuntimeMXBean().getStartTime();
+                System.err.println("ready " + since);
+            });
+        }
+    }
+
+    private static void close(Desk desk) {
+        desk.work().close();
+        try {
+            desk.workbook().close();
+        } catch (StoreException failure) {
+            System.err.println(failure.getMessage());
+        }
+    }
+}

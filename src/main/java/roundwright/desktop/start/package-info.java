@@ -1,0 +1,2 @@
+/** Starting the desktop: where things are kept, what is remembered, the window itself. */
+package roundwright.desktop.start;

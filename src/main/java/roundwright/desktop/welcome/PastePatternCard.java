@@ -1,0 +1,148 @@
+package roundwright.desktop.welcome;
+
+import java.util.List;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.Timer;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.Fields;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.look.Prose;
+import roundwright.desktop.work.Task;
+import roundwright.group.CourseId;
+import roundwright.notation.Severity;
+import roundwright.pattern.Line;
+import roundwright.pattern.Pattern;
+import roundwright.wording.Wording;
+import roundwright.workbook.CourseEdit;
+
+/** Asks for a pattern as it is written somewhere, and makes a course of it; says at once what was understood. */
+public final class PastePatternCard extends AskCard {
+    private static final Wording WORDS = Wording.of("desktop");
+    private static final int PAUSE = 300;
+
+    private final transient Desk desk;
+    private final transient Asking asking;
+    private final JTextField name = new JTextField();
+    private final JTextField minutes = new JTextField("90");
+    private final JTextArea pattern = Fields.lines("", 11);
+    private final Prose understood = Prose.body("");
+    private final transient Timer reading = new Timer(PAUSE, event -> read());
+
+    public PastePatternCard(Desk desk, Asking asking) {
+        super(WORDS.say("paste-head"), 640);
+        this.desk = desk;
+        this.asking = asking;
+        row(WORDS.say("paste-name"), name, "");
+        row(WORDS.say("paste-pattern"), pattern, WORDS.say("paste-hint"));
+        body().below(1, understood);
+        row(WORDS.say("paste-minutes"), minutes, WORDS.say("paste-minutes-hint"));
+        answer(WORDS.say("paste-answer"), this::make);
+        cancel(asking);
+        reading.setRepeats(false);
+        pattern.getDocument().addDocumentListener(new Typed());
+    }
+
+    private void read() {
+        String text = pattern.getText();
+        desk.work().submit(new Task<String>() {
+            @Override
+            public String away() {
+                return text.isBlank() ? "" : told(NewCourses.pattern(text));
+            }
+
+            @Override
+            public void here(String told) {
+                understood.setText(told);
+                revalidate();
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                understood.setText(String.valueOf(failure.getMessage()));
+            }
+        });
+    }
+
+    /** How much was understood: rounds, parts, terms, and what the first trouble is. */
+    static String told(Pattern pattern) {
+        int rounds =
+                pattern.parts().stream().mapToInt(part -> part.rounds().size()).sum();
+        List<Line> lines =
+                pattern.parts().stream().flatMap(part -> part.lines().stream()).toList();
+        List<Line> wrong = lines.stream().filter(PastePatternCard::wrong).toList();
+        String read = WORDS.say("paste-read", rounds, pattern.parts().size(), pattern.terms());
+        if (wrong.isEmpty()) {
+            return read + " " + WORDS.say("paste-all-right");
+        }
+        Line first = wrong.get(0);
+        String problem = first.problems().stream()
+                .filter(found -> found.severity() == Severity.ERROR)
+                .map(found -> found.message())
+                .findFirst()
+                .orElse("");
+        return read + " " + WORDS.say("paste-wrong", wrong.size(), first.text().strip(), problem);
+    }
+
+    private static boolean wrong(Line line) {
+        return line.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+    }
+
+    private void make() {
+        if (name.getText().isBlank()) {
+            wrong(WORDS.say("name-needed"), name);
+        } else if (pattern.getText().isBlank()) {
+            wrong(WORDS.say("paste-nothing"), pattern);
+        } else if (!minutes.getText().strip().matches("\\d{2,3}")) {
+            wrong(WORDS.say("paste-minutes-wrong"), minutes);
+        } else {
+            make(
+                    name.getText().strip(),
+                    pattern.getText(),
+                    Integer.parseInt(minutes.getText().strip()));
+        }
+    }
+
+    private void make(String course, String pasted, int session) {
+        asking.close();
+        desk.work().submit(new Task<String>() {
+            @Override
+            public String away() {
+                return NewCourses.text(course, pasted, session);
+            }
+
+            @Override
+            public void here(String text) {
+                CourseId id = desk.workbook().newCourse();
+                desk.apply(
+                        new CourseEdit.AddCourse(id, course, text),
+                        () -> desk.chooseCourse(id, java.util.Optional.empty()));
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                desk.tell(String.valueOf(failure.getMessage()));
+            }
+        });
+    }
+
+    private final class Typed implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent event) {
+            reading.restart();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent event) {
+            reading.restart();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent event) {
+            // only the dress of the text has changed
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What is shown while the file has no course in it: the ways to begin. */
+package roundwright.desktop.welcome;

@@ -1,0 +1,16 @@
+package roundwright.desktop.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What only a real window can do for the panel inside it. */
+public interface Frame {
+    /** Asks for a course file to open; empty where the person thinks better of it. */
+    Optional<Path> chooseFile();
+
+    /** Asks where to write a file of a suggested name. */
+    Optional<Path> chooseTarget(String suggested);
+
+    /** Keeps how the window looks for the next start. */
+    void rememberLook();
+}

@@ -1,0 +1,226 @@
+package roundwright.desktop.window;
+
+import java.awt.BorderLayout;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import roundwright.course.Lesson;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.action.Deeds;
+import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Asking;
+import roundwright.desktop.counts.CountsPage;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.desk.Page;
+import roundwright.desktop.look.Flowing;
+import roundwright.desktop.look.Space;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.plan.PlanPage;
+import roundwright.desktop.strip.StripPanel;
+import roundwright.desktop.strip.StripPresenter;
+import roundwright.desktop.welcome.WelcomePage;
+import roundwright.wording.Wording;
+import roundwright.workbook.GroupView;
+
+/** Everything in the window: the head, the strip, the page, and what lies over them. Needs no frame. */
+public final class MainPanel extends JPanel implements Asking {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final transient Desk desk;
+    private final transient Deeds deeds = new Deeds(() -> !asking());
+    private final transient StripPresenter stripPresenter;
+    private final Header header;
+    private final StripPanel strip;
+    private final JPanel holder = new JPanel(new BorderLayout());
+    private final NoticeBar notice;
+    private final Overlay overlay = new Overlay();
+    private final transient Map<Page, JComponent> pages = new EnumMap<>(Page.class);
+    private WelcomePage welcome;
+    private transient Runnable painted;
+
+    public MainPanel(Desk desk, Frame frame) {
+        super(null);
+        this.desk = desk;
+        setBackground(Tone.BACKGROUND.color());
+        stripPresenter = new StripPresenter(desk);
+        header = new Header(deeds, () -> new Menus(desk, deeds).courses(header().course()), this::openMenu);
+        strip = new StripPanel(stripPresenter::choose);
+        notice = new NoticeBar(desk::clearNotice);
+        new WindowDeeds(desk, deeds, this, frame, header).bind();
+        holder.setOpaque(false);
+        add(overlay);
+        add(header);
+        add(strip);
+        add(notice);
+        add(holder);
+        deeds.bind(this);
+        desk.listen(this::changed);
+        changed(Set.of(Matter.values()));
+    }
+
+    private Header header() {
+        return header;
+    }
+
+    public Deeds deeds() {
+        return deeds;
+    }
+
+    public StripPanel strip() {
+        return strip;
+    }
+
+    private void openMenu() {
+        new Menus(desk, deeds).everything(header.more());
+    }
+
+    @Override
+    public void ask(AskCard card) {
+        overlay.show(card, card.width(), card.first());
+        revalidate();
+        repaint();
+    }
+
+    @Override
+    public void close() {
+        overlay.close();
+        repaint();
+    }
+
+    private boolean asking() {
+        return overlay.open();
+    }
+
+    private void changed(Set<Matter> matters) {
+        notice.show(desk.notice().orElse(""));
+        showHistory();
+        showHead();
+        showStrip();
+        if (matters.contains(Matter.PAGE) || matters.contains(Matter.COURSE)) {
+            showPage();
+        }
+        revalidate();
+        repaint();
+    }
+
+    private void showHistory() {
+        var workbook = desk.workbook();
+        deeds.enable(Deed.UNDO, workbook.undoName().isPresent());
+        deeds.enable(Deed.REDO, workbook.redoName().isPresent());
+        deeds.call(Deed.UNDO, workbook.undoName().orElse(Deed.UNDO.words()));
+        deeds.call(Deed.REDO, workbook.redoName().orElse(Deed.REDO.words()));
+    }
+
+    private void showHead() {
+        String name = desk.course().map(course -> course.kept().name()).orElse(WORDS.say("window-title"));
+        header.course().show(name, desk.course().map(this::inHand).orElse(""));
+    }
+
+    /** "Tuesday evenings · lesson 3 of 8 · UK terms". */
+    private String inHand(OpenCourse course) {
+        if (desk.choice().namesHidden()) {
+            return WORDS.say("names-are-hidden");
+        }
+        StringBuilder said = new StringBuilder();
+        desk.group()
+                .map(GroupView::group)
+                .ifPresent(group -> said.append(group.name()).append(" · "));
+        desk.lesson()
+                .map(Lesson::number)
+                .ifPresent(number -> said.append(WORDS.say(
+                                "lesson-of", number, course.course().lessons().size()))
+                        .append(" · "));
+        return said.append(WORDS.say("terms", course.terms())).toString();
+    }
+
+    private void showStrip() {
+        strip.setVisible(desk.course().isPresent());
+        strip.show(stripPresenter.piece(), stripPresenter.marks(Set.of()));
+        if (strip.chosen() != stripPresenter.chosen()) {
+            strip.setChosen(stripPresenter.chosen());
+        }
+    }
+
+    private void showPage() {
+        JComponent wanted = desk.course().isPresent() ? page(desk.choice().page()) : welcome();
+        if (wanted.getParent() != holder) {
+            holder.removeAll();
+            holder.add(wanted);
+            header.pages().show(desk.choice().page());
+        }
+        header.pages().setVisible(desk.course().isPresent());
+    }
+
+    private JComponent welcome() {
+        if (welcome == null) {
+            welcome = new WelcomePage(desk, deeds);
+        }
+        return welcome;
+    }
+
+    /** Pages are made when they are first looked at. */
+    private JComponent page(Page page) {
+        return pages.computeIfAbsent(page, wanted -> switch (wanted) {
+            case PLAN -> new PlanPage(desk, deeds);
+            case COUNTS -> new CountsPage(desk, deeds);
+            case STUCK, NEXT -> throw new IllegalArgumentException("no page " + wanted);
+        });
+    }
+
+    /** Does something once, when the course in hand, or the welcome, has been painted and the keys before it are taken. */
+    public void whenPainted(Runnable does) {
+        painted = does;
+        repaint();
+    }
+
+    @Override
+    protected void paintChildren(java.awt.Graphics graphics) {
+        super.paintChildren(graphics);
+        boolean whole = desk.course().isPresent() || desk.work().waiting() == 0;
+        if (painted != null && whole) {
+            javax.swing.SwingUtilities.invokeLater(painted);
+            painted = null;
+        }
+    }
+
+    /** The page that is shown. */
+    public JComponent shownPage() {
+        return (JComponent) holder.getComponent(0);
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBackground(Tone.BACKGROUND.color());
+    }
+
+    @Override
+    public void doLayout() {
+        int edge = Space.of(getWidth() < Space.points(900) ? 1.5 : 3);
+        int width = getWidth() - 2 * edge;
+        int y = Space.of(1);
+        int head = header.getPreferredSize().height;
+        header.setBounds(edge, y, width, head);
+        y += head + Space.of(0.5);
+        if (notice.isVisible()) {
+            int high = Flowing.heightOf(notice, width);
+            notice.setBounds(edge, y, width, high);
+            y += high + Space.of(1);
+        }
+        if (strip.isVisible()) {
+            strip.setBounds(edge, y, width, stripHeight());
+            y += stripHeight() + Space.of(1.5);
+        }
+        holder.setBounds(edge, y, width, Math.max(0, getHeight() - y - edge));
+        overlay.setBounds(0, 0, getWidth(), getHeight());
+    }
+
+    /** About a quarter of the window, and never so high that nothing is left for the page. */
+    private int stripHeight() {
+        return Math.max(Space.points(84), Math.min(Space.points(206), (int) (getHeight() * 0.235)));
+    }
+}

@@ -1,0 +1,163 @@
+package roundwright.desktop.window;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import roundwright.course.file.CourseFile;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.action.Deeds;
+import roundwright.desktop.ask.AddGroupCard;
+import roundwright.desktop.ask.AddStudentsCard;
+import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.KeysCard;
+import roundwright.desktop.ask.NoteCard;
+import roundwright.desktop.ask.RegisterCard;
+import roundwright.desktop.ask.StudentCard;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.Page;
+import roundwright.desktop.look.Theme;
+import roundwright.desktop.welcome.PastePatternCard;
+import roundwright.desktop.work.Task;
+import roundwright.wording.Wording;
+import roundwright.workbook.CourseEdit;
+
+/** Says what each deed does in this window, and which can be done now. */
+final class WindowDeeds {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final Desk desk;
+    private final Deeds deeds;
+    private final Asking asking;
+    private final Frame frame;
+    private final Header header;
+
+    WindowDeeds(Desk desk, Deeds deeds, Asking asking, Frame frame, Header header) {
+        this.desk = desk;
+        this.deeds = deeds;
+        this.asking = asking;
+        this.frame = frame;
+        this.header = header;
+    }
+
+    void bind() {
+        for (Page page : Page.values()) {
+            deeds.on(PageSwitch.deedOf(page), () -> desk.choosePage(page));
+        }
+        deeds.on(Deed.UNDO, desk::undo);
+        deeds.on(Deed.REDO, desk::redo);
+        deeds.on(Deed.HIDE_NAMES, () -> desk.hideNames(!desk.choice().namesHidden()));
+        deeds.on(Deed.KEYS, () -> asking.ask(new KeysCard(asking)));
+        deeds.on(Deed.FIND, () -> header.field().requestFocusInWindow());
+        bindLook();
+        bindCourses();
+        bindPeople();
+        desk.listen(this::changed);
+        changed(Set.of(Matter.values()));
+    }
+
+    private void bindLook() {
+        deeds.on(Deed.LARGER, () -> look(Theme::zoomIn));
+        deeds.on(Deed.SMALLER, () -> look(Theme::zoomOut));
+        deeds.on(Deed.USUAL_SIZE, () -> look(Theme::zoomReset));
+        deeds.on(Deed.LIGHT_OR_DARK, () -> look(() -> (Theme.dark() ? Theme.LIGHT : Theme.DARK).install(Theme.zoom())));
+    }
+
+    private void look(Runnable change) {
+        change.run();
+        frame.rememberLook();
+    }
+
+    private void bindCourses() {
+        deeds.on(Deed.PASTE_PATTERN, () -> asking.ask(new PastePatternCard(desk, asking)));
+        deeds.on(Deed.OPEN_COURSE, () -> frame.chooseFile().ifPresent(this::openCourse));
+        deeds.on(Deed.SAVE_COURSE, this::saveCourse);
+    }
+
+    private void bindPeople() {
+        deeds.on(Deed.ADD_GROUP, () -> asking.ask(new AddGroupCard(desk, asking)));
+        deeds.on(Deed.ADD_STUDENTS, () -> asking.ask(new AddStudentsCard(desk, asking)));
+        deeds.on(Deed.REGISTER, () -> asking.ask(new RegisterCard(desk, asking)));
+        deeds.on(
+                Deed.EDIT_STUDENT,
+                () -> desk.student().ifPresent(student -> asking.ask(new StudentCard(desk, asking, student))));
+        deeds.on(
+                Deed.NOTE,
+                () -> desk.student()
+                        .ifPresent(student -> desk.place()
+                                .ifPresent(place -> asking.ask(new NoteCard(desk, asking, student, place)))));
+    }
+
+    private void changed(Set<Matter> matters) {
+        boolean course = desk.course().isPresent();
+        boolean group = course && desk.group().isPresent();
+        boolean student = group && desk.student().isPresent();
+        for (Page page : Page.values()) {
+            deeds.enable(PageSwitch.deedOf(page), course);
+        }
+        deeds.enable(Deed.SAVE_COURSE, course);
+        deeds.enable(Deed.ADD_GROUP, course);
+        deeds.enable(Deed.ADD_STUDENTS, group);
+        deeds.enable(Deed.REGISTER, student);
+        deeds.enable(Deed.EDIT_STUDENT, student);
+        deeds.enable(Deed.NOTE, student && desk.place().isPresent());
+        deeds.enable(Deed.HIDE_NAMES, student);
+        deeds.call(Deed.HIDE_NAMES, desk.choice().namesHidden() ? WORDS.say("show-names") : Deed.HIDE_NAMES.words());
+    }
+
+    private void openCourse(Path path) {
+        desk.work().submit(new Task<CourseFile>() {
+            @Override
+            public CourseFile away() throws IOException {
+                return CourseFile.read(Files.readString(path, StandardCharsets.UTF_8));
+            }
+
+            @Override
+            public void here(CourseFile file) {
+                var id = desk.workbook().newCourse();
+                String name = file.course().name().isBlank()
+                        ? String.valueOf(path.getFileName())
+                        : file.course().name();
+                desk.apply(
+                        new CourseEdit.AddCourse(id, name, file.text()), () -> desk.chooseCourse(id, Optional.empty()));
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                desk.tell(WORDS.say("cannot-read-file", path));
+            }
+        });
+    }
+
+    private void saveCourse() {
+        desk.course().ifPresent(course -> {
+            String suggested =
+                    course.kept().name().toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+            frame.chooseTarget(suggested + ".md")
+                    .ifPresent(path -> write(path, course.kept().text()));
+        });
+    }
+
+    private void write(Path path, String text) {
+        desk.work().submit(new Task<Void>() {
+            @Override
+            public Void away() throws IOException {
+                Files.writeString(path, text, StandardCharsets.UTF_8);
+                return null;
+            }
+
+            @Override
+            public void here(Void nothing) {
+                desk.tell(WORDS.say("course-saved", path));
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                desk.tell(WORDS.say("cannot-write-file", path));
+            }
+        });
+    }
+}
