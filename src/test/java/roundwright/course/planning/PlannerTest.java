@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
-import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 
 /** The planner's splits are the cheapest there are. */
@@ -106,14 +104,18 @@ class PlannerTest {
     }
 
     @Test
-    void aLongPatternTakesNoTime() throws CannotPlan {
+    void threeHundredItemsAndSixtySessionsTakeLessThanATenthOfASecond() throws CannotPlan {
         List<PlanItem> items = Draws.items(new Random(SEED), 300);
         PlanSettings settings = new PlanSettings(90, 8, 2, 30);
-        Planner.plan(PlanRequest.of(items, settings, OptionalInt.of(60)));
-        Assertions.assertTimeout(
-                Duration.ofMillis(400), () -> Planner.plan(PlanRequest.of(items, settings, OptionalInt.of(60))));
-        Assertions.assertTimeout(
-                Duration.ofMillis(400), () -> Planner.plan(PlanRequest.of(items, settings, OptionalInt.empty())));
+        for (OptionalInt sessions : List.of(OptionalInt.of(60), OptionalInt.empty())) {
+            long best = Long.MAX_VALUE;
+            for (int i = 0; i < 5; i++) {
+                long start = System.nanoTime();
+                Planner.plan(PlanRequest.of(items, settings, sessions));
+                best = Math.min(best, System.nanoTime() - start);
+            }
+            assertTrue(best < 100_000_000, sessions + " sessions took " + best / 1_000_000 + " ms at best");
+        }
     }
 
     @Test

@@ -1,0 +1,49 @@
+package roundwright.course.preparation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The colours that a course's yarn comes in, and which of them a line of the pattern takes up. */
+final class Colours {
+    private static final Pattern AMOUNT = Pattern.compile(
+            "(?i)(?:about\\s+)?\\d+(?:[.,]\\d+)?\\s*(?:g|grams?|m|metres?|meters?|yards?|balls?|skeins?)\\s+(?:of\\s+)?");
+    private static final String TAKES_UP =
+            "(?i)\\b(?:with|in|to|into|join|use|using|take|attach)\\s+(?:the\\s+|a\\s+)?(?:\\w+\\s+)?";
+
+    private final List<String> names = new ArrayList<>();
+
+    /** Reads {@code aran, cotton, 50 g cream, 30 g red}: the colours are what stands behind an amount. */
+    Colours(String yarn) {
+        for (String piece : yarn.split("[,;]|\\band\\b")) {
+            Matcher amount = AMOUNT.matcher(piece.strip());
+            if (amount.lookingAt() && amount.end() < piece.strip().length()) {
+                names.add(piece.strip().substring(amount.end()).strip().toLowerCase(Locale.ROOT));
+            }
+        }
+    }
+
+    List<String> names() {
+        return List.copyOf(names);
+    }
+
+    /** The colour that a line takes up last: "Change to red." takes up red, "Sew the red band on" nothing. */
+    Optional<String> takenUp(String line) {
+        int last = -1;
+        Optional<String> found = Optional.empty();
+        for (String name : names) {
+            Matcher matcher = Pattern.compile(TAKES_UP + Pattern.quote(name) + "\\b(?!\\s+\\p{L}+\\s+(?:on|to)\\b)")
+                    .matcher(line);
+            while (matcher.find()) {
+                if (matcher.start() > last) {
+                    last = matcher.start();
+                    found = Optional.of(name);
+                }
+            }
+        }
+        return found;
+    }
+}
