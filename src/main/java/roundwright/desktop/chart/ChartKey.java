@@ -12,6 +12,8 @@ import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.pattern.Step;
+import roundwright.pattern.chart.ChartWords;
+import roundwright.pattern.chart.RoundChart;
 
 /** The key of a chart: each sign that it uses with its name. */
 public final class ChartKey extends Wrap {

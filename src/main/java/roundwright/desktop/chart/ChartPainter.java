@@ -11,6 +11,9 @@ import java.util.OptionalInt;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.pattern.Step;
+import roundwright.pattern.chart.ChartSign;
+import roundwright.pattern.chart.RoundChart;
+import roundwright.pattern.chart.SignShapes;
 
 /**
  * Draws a round's chart about a centre. Right-handed it is read anticlockwise, left-handed clockwise; it begins at the small
@@ -96,7 +99,7 @@ record ChartPainter(RoundChart chart, double centreX, double centreY, double rad
         copy.translate(foot.getX(), foot.getY());
         copy.rotate(leftHanded ? sign.angle() : -sign.angle());
         if (chosen) {
-            double height = unit * (SignPainter.height(sign.step()) + 0.5);
+            double height = unit * (SignShapes.height(sign.step()) + 0.5);
             copy.setColor(Tone.WASH.color());
             copy.fill(new Ellipse2D.Double(-unit * 0.85, -height - unit * 0.1, unit * 1.7, height + unit * 0.35));
             copy.setColor(Tone.PINE.color());

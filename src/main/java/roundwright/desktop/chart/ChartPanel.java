@@ -20,6 +20,10 @@ import roundwright.desktop.look.Keys;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
+import roundwright.pattern.chart.ChartSign;
+import roundwright.pattern.chart.ChartWords;
+import roundwright.pattern.chart.RoundChart;
+import roundwright.pattern.chart.SignShapes;
 import roundwright.wording.Wording;
 
 /** The chart on the screen; the arrow keys go through the round a step at a time, and what each step does is told in words. */
@@ -101,7 +105,7 @@ public final class ChartPanel extends JComponent implements Flowing {
         double half = Math.min(getWidth(), getHeight()) / 2.0;
         RoundChart shown = chart.orElseThrow();
         double tallest = shown.signs().stream()
-                .mapToDouble(sign -> SignPainter.height(sign.step()))
+                .mapToDouble(sign -> SignShapes.height(sign.step()))
                 .max()
                 .orElse(1);
         double radius = Math.max(Space.points(20), half - Space.points(10) - Space.points(13) * tallest);

@@ -6,6 +6,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import roundwright.desktop.look.Space;
 import roundwright.pattern.Step;
+import roundwright.pattern.chart.SignShapes;
 
 /** A sign by itself, standing on the origin: an increase as signs on legs from one foot, a decrease as legs to one head. */
 final class KeySign {
@@ -37,7 +38,7 @@ final class KeySign {
     private static void sign(Graphics2D graphics, Step step, double x, double up, double unit) {
         Graphics2D copy = (Graphics2D) graphics.create();
         copy.translate(x, -up);
-        SignPainter.paint(copy, step, unit / Math.max(1, SignPainter.height(step)));
+        SignPainter.paint(copy, step, unit / Math.max(1, SignShapes.height(step)));
         copy.dispose();
     }
 }

@@ -1,5 +1,2 @@
-/**
- * The chart of a round: the trade's signs round a ring, each joined to the stitches below that it uses. Where everything stands
- * is worked out without Swing; painters draw it.
- */
+/** The chart of a round on the screen: it is painted, gone through step by step, and has a key. */
 package roundwright.desktop.chart;

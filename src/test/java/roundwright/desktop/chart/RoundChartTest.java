@@ -20,6 +20,9 @@ import roundwright.notation.Stitch;
 import roundwright.notation.Terms;
 import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
+import roundwright.pattern.chart.ChartSign;
+import roundwright.pattern.chart.ChartWords;
+import roundwright.pattern.chart.RoundChart;
 
 class RoundChartTest {
     @BeforeEach

@@ -1,4 +1,4 @@
-package roundwright.desktop.chart;
+package roundwright.pattern.chart;
 
 import java.util.ArrayList;
 import java.util.List;

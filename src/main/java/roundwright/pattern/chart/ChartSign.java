@@ -1,4 +1,4 @@
-package roundwright.desktop.chart;
+package roundwright.pattern.chart;
 
 import java.util.List;
 import roundwright.pattern.Step;

@@ -1,4 +1,4 @@
-package roundwright.desktop.chart;
+package roundwright.pattern.chart;
 
 import java.util.List;
 import roundwright.notation.Stitch;
@@ -8,7 +8,7 @@ import roundwright.wording.Wording;
 
 /** A round's chart told in words, a step at a time: "stitch 9 of 24: decrease over the next 2". */
 public final class ChartWords {
-    private static final Wording WORDS = Wording.of("desktop");
+    private static final Wording WORDS = Wording.of("pattern");
 
     private final RoundChart chart;
     private final Terms terms;
