@@ -266,6 +266,10 @@ final class LabelReader {
                 Meaning.COMMA,
                 Meaning.MARK,
                 Meaning.SEMICOLON);
+        cursor.accept(Meaning.EQUALS);
+        if (bold) {
+            cursor.skip(Meaning.STARS, Meaning.STAR, Meaning.COLON);
+        }
     }
 
     /** "Next round:", "Foundation:", "Last round -", "Dec rnd:", "On the next round,". */

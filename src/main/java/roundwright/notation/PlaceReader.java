@@ -311,7 +311,13 @@ final class PlaceReader {
             cursor.at += after == Meaning.DASH ? 2 : 1;
             return true;
         }
-        boolean noun = after == Meaning.ST
+        boolean ends = after.parts()
+                || after == Meaning.SHUT
+                || after == Meaning.FINISH
+                || after == Meaning.AND
+                || after == Meaning.STAR;
+        boolean noun = ends && cursor.peek(-1).is(Meaning.IN)
+                || after == Meaning.ST
                 || after == Meaning.STITCH
                 || after == Meaning.CHAIN
                 || after == Meaning.SPACE

@@ -48,6 +48,7 @@ final class ReferenceReader {
         int last = first;
         while (first > 0
                 && joins()
+                && !countAfter()
                 && (cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.ROUND) && cursor.is(2, Meaning.NUMBER))) {
             cursor.next();
             cursor.accept(Meaning.ROUND);

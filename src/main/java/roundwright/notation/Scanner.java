@@ -68,17 +68,34 @@ final class Scanner {
         spaced = false;
     }
 
-    /** A word of the pattern's own at the cursor; null where there is none. An x before a number is always "times". */
+    /** A word of the pattern's own at the cursor; null where there is none. */
     private Lexicon.Entry own(int end) {
-        if (vocabulary.isEmpty()) {
+        if (vocabulary.isEmpty() || end - at == 1 && !markAlone(end)) {
             return null;
         }
+        return vocabulary.get(new String(folded, at, end - at));
+    }
+
+    /** Whether a single letter stands as a mark, not as "times" or "a": nothing but a mark or a count comes after it. */
+    private boolean markAlone(int end) {
         int next = end;
         while (next < length && folded[next] == ' ') {
             next++;
         }
-        boolean times = end - at == 1 && folded[at] == 'x' && next < length && digit(folded[next]);
-        return times ? null : vocabulary.get(new String(folded, at, end - at));
+        if (next >= length || ",;.)]}*=".indexOf(folded[next]) >= 0) {
+            return !afterBracket();
+        }
+        boolean count = "([{".indexOf(folded[next]) >= 0 && next > end;
+        boolean letters = letter(folded[next]) && folded[at] != 'x' && folded[at] != 'a';
+        return (count || letters || digit(folded[next]) && folded[at] != 'x' || folded[next] == '-') && !afterBracket();
+    }
+
+    /** Whether what stands before is a number after a bracket: "(…) 6x". */
+    private boolean afterBracket() {
+        int size = tokens.size();
+        return size > 1
+                && tokens.get(size - 1).is(Meaning.NUMBER)
+                && tokens.get(size - 2).is(Meaning.SHUT);
     }
 
     /** The longest known phrase from here; an unknown word otherwise. */
@@ -111,11 +128,18 @@ final class Scanner {
                 bestEnd = i;
             }
         }
-        if (best == null) {
+        int roman = afterRound() ? Roman.value(folded, at, ownEnd) : 0;
+        if (roman > 0) {
+            add(Meaning.NUMBER, roman, ownEnd);
+        } else if (best == null) {
             add(Spelling.meant(folded, at, endOfWord(at)), endOfWord(at));
         } else if (!compound(best, bestEnd)) {
             add(best, overDot(bestEnd));
         }
+    }
+
+    private boolean afterRound() {
+        return !tokens.isEmpty() && tokens.get(tokens.size() - 1).is(Meaning.ROUND);
     }
 
     /** Over the full stop of an abbreviation ("ea. st", "d.c. into"), which ends no sentence. */

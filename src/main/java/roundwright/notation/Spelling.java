@@ -29,7 +29,7 @@ final class Spelling {
         }
         Spelling spelling = new Spelling(text, start, end);
         Lexicon.Entry entry = spelling.swapped();
-        if (entry == null && length >= LONG) {
+        if (entry == null && length >= LONG - 1) {
             entry = spelling.near();
         }
         return entry == null ? UNKNOWN : entry;
@@ -51,7 +51,7 @@ final class Spelling {
 
     private Lexicon.Entry near() {
         int length = end - start;
-        for (int i = 1; i < length; i++) {
+        for (int i = 1; i < length && length > LONG; i++) {
             char[] shorter = new char[length - 1];
             System.arraycopy(text, start, shorter, 0, i);
             System.arraycopy(text, start + i + 1, shorter, i, length - i - 1);
@@ -77,7 +77,7 @@ final class Spelling {
         for (char letter = 'a'; letter <= 'z'; letter++) {
             longer[i] = letter;
             Lexicon.Entry entry = word(longer, length + 1);
-            if (entry == null && i < length) {
+            if (entry == null && i < length && length >= LONG) {
                 char[] same = java.util.Arrays.copyOfRange(text, start, end);
                 same[i] = letter;
                 entry = word(same, length);

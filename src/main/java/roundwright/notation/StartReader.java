@@ -269,7 +269,9 @@ final class StartReader {
         line.foundation = false;
         line.ring = true;
         for (int i = 0; i < items.nodes.size(); i++) {
-            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.STARTING_CHAIN) {
+            if (items.nodes.get(i) instanceof Choice choice
+                    && choice.options().size() == 2
+                    && choice.habit() != Habit.BARE_LIST) {
                 items.nodes.set(i, new Note(choice.span(), Feature.RING_OF_CHAINS));
             }
         }
@@ -334,6 +336,7 @@ final class StartReader {
     private boolean form() {
         int begin = cursor.at;
         cursor.next();
+        overPlace();
         return ringOfChains(begin);
     }
 

@@ -19,6 +19,9 @@ public record Statement(boolean tells, OptionalInt startingChain) {
         }
         OptionalInt chain = startingChain(cursor);
         boolean defines = new DefinitionReader(cursor, text, vocabulary).read();
+        if (defines && !vocabulary.isEmpty()) {
+            new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
+        }
         return new Statement(defines || chain.isPresent(), chain);
     }
 

@@ -145,12 +145,8 @@ final class StitchReader {
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
         }
-        if (before == cursor.at
-                && number > 0
-                && shapes(cursor.peek())
-                && cursor.peek().spaced()) {
-            return;
-        }
+        core.twoSteps =
+                before == cursor.at && shapes(cursor.peek()) && cursor.peek().spaced();
         if (cursor.is(Meaning.INC)) {
             core.manner = Manner.INCREASE;
             core.makes = cursor.next().value();
@@ -377,7 +373,9 @@ final class StitchReader {
     private boolean beginsNext() {
         Token number = cursor.peek();
         Token after = cursor.peek(1);
-        if (!after.meaning().makes() && !after.is(Meaning.ST) && !after.is(Meaning.HOLD)) {
+        if (!after.meaning().makes()
+                && !after.is(Meaning.ST)
+                && !(after.is(Meaning.HOLD) && cursor.peek(2).meaning().makes())) {
             return false;
         }
         return number.spaced();

@@ -29,7 +29,7 @@ public final class Vocabulary {
     }
 
     void define(String word, Lexicon.Entry entry) {
-        words.putIfAbsent(word, entry);
+        words.put(word, entry);
     }
 
     /** Takes the letters X, V, A, W and M as marks for a stitch, an increase, a decrease and their doubles. */
@@ -39,22 +39,23 @@ public final class Vocabulary {
 
     /** Whether the line is written in letter marks ("(2X, V)*6"), as far as one line can show it. */
     public static boolean looksMarked(String text) {
-        boolean capital = false;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c != 'V' && c != 'A' && c != 'X' || !alone(text, i)) {
-                continue;
+            if ((c == 'V' || c == 'A' || c == 'X') && alone(text, i)) {
+                return true;
             }
-            capital |= c != 'A' || i > 0 && (Character.isDigit(text.charAt(i - 1)) || text.charAt(i - 1) == ',');
         }
-        return capital;
+        return false;
     }
 
     private static boolean alone(String text, int i) {
         char after = i + 1 < text.length() ? text.charAt(i + 1) : ')';
-        char before = i > 0 ? text.charAt(i - 1) : '(';
-        boolean closed = ",)*;] ".indexOf(after) >= 0;
-        boolean opened = Character.isDigit(before) || "(,[ ".indexOf(before) >= 0;
-        return closed && opened;
+        char before = i > 0 ? text.charAt(i - 1) : ' ';
+        char further = i > 1 ? text.charAt(i - 2) : ' ';
+        boolean jammed =
+                Character.isDigit(before) && further != ')' && !(further == ' ' && i > 2 && text.charAt(i - 3) == ')');
+        boolean opened = before == '(' || before == ',' || before == ' ' && further == ',';
+        boolean listed = ",)*".indexOf(after) >= 0;
+        return jammed && (listed || after == ' ') || opened && listed;
     }
 }
