@@ -4,8 +4,6 @@ import java.util.Optional;
 import java.util.Set;
 import roundwright.desktop.chart.ChartKey;
 import roundwright.desktop.chart.ChartPanel;
-import roundwright.desktop.chart.ChartWords;
-import roundwright.desktop.chart.RoundChart;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
@@ -21,6 +19,8 @@ import roundwright.desktop.look.WrittenLine;
 import roundwright.group.RoundPlace;
 import roundwright.pattern.Line;
 import roundwright.pattern.Round;
+import roundwright.pattern.chart.ChartWords;
+import roundwright.pattern.chart.RoundChart;
 import roundwright.technique.Technique;
 import roundwright.wording.Wording;
 
