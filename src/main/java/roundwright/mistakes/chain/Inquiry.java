@@ -106,6 +106,44 @@ final class Inquiry {
         return counts;
     }
 
+    /** Enters what may have happened, and what could have, in the ledger. */
+    void enter(Ledger ledger) {
+        if (node.anew) {
+            return;
+        }
+        Tally tally = new Tally();
+        forEachWay((kinds, chance) -> tally.add(kinds.code(), chance));
+        tally.forEach((kinds, chance) -> {
+            for (Kind kind : Kind.values()) {
+                int times = kinds.count(kind);
+                if (times > 0) {
+                    ledger.happened(kind, times * chance);
+                }
+            }
+        });
+        for (Kind kind : Kind.values()) {
+            ledger.couldHappen(kind, node.opportunities(kind));
+        }
+        if (node.round.line().isPresent()) {
+            ledger.ended(byTheLine());
+        }
+    }
+
+    /** P(the line, not the marker, decided where the round ends), answers to checks left aside. */
+    private double byTheLine() {
+        double line = 0;
+        for (int from = 0; from < outside.length; from++) {
+            Landing landing = node.round.story().get().at(node.below[from]);
+            for (int to = 0; to < inside.length; to++) {
+                double share = outside[from] * node.moves[from][to] * inside[to] / total;
+                if (share > LOOKED_AT) {
+                    line += share * landing.chanceByTheLine(node.counts[to]) / landing.chance(node.counts[to]);
+                }
+            }
+        }
+        return line;
+    }
+
     private OptionalInt expected() {
         if (node.round.line().isEmpty()) {
             return node.round.count();

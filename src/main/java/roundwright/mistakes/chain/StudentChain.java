@@ -35,6 +35,15 @@ public final class StudentChain {
      * @return what this and all earlier reports say of its round, where it gave a count or answers
      */
     public Optional<Finding> add(CountReport report) {
+        return take(report).map(this::soFar);
+    }
+
+    /** Adds the next report without asking what it says. */
+    public void enter(CountReport report) {
+        take(report);
+    }
+
+    private Optional<Node> take(CountReport report) {
         Optional<PartStory> part = story.part(report.part());
         if (!report.stands() || part.isEmpty() || report.kind() == CountReport.Kind.UNFINISHED) {
             return Optional.empty();
@@ -48,7 +57,7 @@ public final class StudentChain {
         }
         Node node = reach(part.get(), place.getAsInt(), seen(report));
         byReport.put(report.sequence(), node);
-        return Optional.of(soFar(node));
+        return Optional.of(node);
     }
 
     private static Seen seen(CountReport report) {
@@ -134,5 +143,12 @@ public final class StudentChain {
         byReport.forEach((sequence, node) ->
                 findings.put(sequence, byNode.computeIfAbsent(node, each -> finding(each, sweep))));
         return findings;
+    }
+
+    /** Enters every round worked so far, as all reports have it, in the ledger. */
+    public void enter(Ledger ledger) {
+        Sweep sweep = new Sweep(nodes);
+        nodes.forEach(node ->
+                new Inquiry(node, sweep.outside(node), sweep.inside(node), story.rates()).enter(ledger));
     }
 }

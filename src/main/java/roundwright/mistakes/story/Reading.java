@@ -3,7 +3,6 @@ package roundwright.mistakes.story;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import roundwright.pattern.RepeatedBlock;
 
 /**
@@ -32,7 +31,7 @@ record Reading(Optional<Kind> misreading, WrittenRound round) {
         readings.add(misread(Kind.REPEAT_SHORT, repeated(line, block, block.times() - 1)));
         readings.add(misread(Kind.REPEAT_EXTRA, repeated(line, block, block.times() + 1)));
         readings.add(misread(Kind.REPEAT_ONCE, once(line, block)));
-        if (IntStream.range(block.from(), block.from() + block.length()).anyMatch(line::plain)) {
+        if (line.hasPlainInBlock()) {
             readings.add(misread(Kind.RUNS_LONG, runs(line, block, 1)));
             readings.add(misread(Kind.RUNS_SHORT, runs(line, block, -1)));
         }

@@ -2,6 +2,8 @@ package roundwright.mistakes.story;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import roundwright.pattern.RepeatedBlock;
 import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
@@ -88,12 +90,32 @@ public final class WrittenRound {
 
     /** Whether it has an increase or a decrease. */
     public boolean shapes() {
-        for (int step = 0; step < takes.length; step++) {
-            if (increases(step) || decreases(step)) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, takes.length).anyMatch(step -> increases(step) || decreases(step));
+    }
+
+    /** How often a mistake that is counted so can happen in the round. */
+    public int opportunities(Kind.Per per) {
+        return switch (per) {
+            case STEP -> count(step -> takes[step] >= 1);
+            case INCREASE -> count(this::increases);
+            case DECREASE -> count(this::decreases);
+            case REPEAT -> block.isPresent() ? 1 : 0;
+            case RUNS -> hasPlainInBlock() ? 1 : 0;
+            case SHAPING -> shapes() ? 1 : 0;
+            case ROUND -> 1;
+            case PART, REPORT -> 0;
+        };
+    }
+
+    private int count(IntPredicate which) {
+        return (int) IntStream.range(0, takes.length).filter(which).count();
+    }
+
+    /** Whether it has a bracket with a plain stitch in it. */
+    boolean hasPlainInBlock() {
+        return block.stream()
+                .flatMapToInt(repeat -> IntStream.range(repeat.from(), repeat.from() + repeat.length()))
+                .anyMatch(this::plain);
     }
 
     /** Whether a student who takes the other line for this one would do anything else. */

@@ -1,0 +1,85 @@
+package roundwright.mistakes.learning;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import roundwright.group.CountReport;
+import roundwright.group.StudentId;
+import roundwright.mistakes.chain.Ledger;
+import roundwright.mistakes.chain.PatternStory;
+import roundwright.mistakes.chain.StudentChain;
+import roundwright.mistakes.story.Rates;
+import roundwright.pattern.Pattern;
+
+/** Learns the rates of a group on one pattern, and of each of its students, from all of their reports. */
+public final class Learning {
+    private static final int MOST_TURNS = 8;
+    private static final double SETTLED = 0.02;
+
+    /** Of a student one turn more is taken with their own rates. */
+    private static final int STUDENT_TURNS = 2;
+
+    private final Pattern pattern;
+    private final Map<StudentId, List<CountReport>> reports;
+    private final LearnedRates group;
+    private final Map<StudentId, Ledger> ledgers = new LinkedHashMap<>();
+    private final Map<StudentId, LearnedRates> students = new LinkedHashMap<>();
+
+    private Learning(Pattern pattern, List<CountReport> reports) {
+        this.pattern = pattern;
+        this.reports = reports.stream()
+                .collect(Collectors.groupingBy(CountReport::student, LinkedHashMap::new, Collectors.toList()));
+        this.group = learnGroup();
+    }
+
+    /** Learns from a group's reports, in the order in which they were entered. */
+    public static Learning of(Pattern pattern, List<CountReport> reports) {
+        return new Learning(pattern, reports);
+    }
+
+    private LearnedRates learnGroup() {
+        LearnedRates learned = LearnedRates.from(Rates.STORY, new Ledger());
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            Rates before = learned.rates();
+            PatternStory story = new PatternStory(pattern, before);
+            Ledger all = new Ledger();
+            reports.forEach((student, said) -> {
+                Ledger own = ledger(story, said);
+                ledgers.put(student, own);
+                all.add(own);
+            });
+            learned = LearnedRates.from(Rates.STORY, all);
+            if (learned.changeFrom(before) < SETTLED) {
+                break;
+            }
+        }
+        return learned;
+    }
+
+    private static Ledger ledger(PatternStory story, List<CountReport> reports) {
+        StudentChain chain = new StudentChain(story);
+        reports.forEach(chain::enter);
+        Ledger ledger = new Ledger();
+        chain.enter(ledger);
+        return ledger;
+    }
+
+    public LearnedRates group() {
+        return group;
+    }
+
+    /** What was learned of one student; of one who reported nothing, that they are taken to be like the group. */
+    public LearnedRates student(StudentId id) {
+        return students.computeIfAbsent(id, this::learn);
+    }
+
+    private LearnedRates learn(StudentId id) {
+        LearnedRates learned = LearnedRates.from(group.rates(), ledgers.getOrDefault(id, new Ledger()));
+        for (int turn = 1; turn < STUDENT_TURNS && reports.containsKey(id); turn++) {
+            PatternStory story = new PatternStory(pattern, learned.rates());
+            learned = LearnedRates.from(group.rates(), ledger(story, reports.get(id)));
+        }
+        return learned;
+    }
+}
