@@ -21,7 +21,10 @@ public final class Commands {
     /** Every verb, in the order in which the help lists them. */
     private static List<Verb> verbs(Terminal terminal) {
         return List.of(
-                new CheckCommand(terminal), new PlanCommand(terminal), new DatesCommand(terminal, Clock.systemUTC()));
+                new CheckCommand(terminal),
+                new PlanCommand(terminal),
+                new DatesCommand(terminal, Clock.systemUTC()),
+                new MistakesCommand(terminal));
     }
 
     /** Runs one command line and returns its exit status. Nothing but the terminal is written to, and nothing is thrown. */

@@ -155,8 +155,8 @@ final class CountsFile {
                         || wanted.isEmpty() && pattern.parts().size() == 1)
                 .findFirst();
         List<String> names = pattern.parts().stream().map(Part::name).toList();
-        return found.orElseThrow(() -> new BadRow(
-                column(row, "part"), WORDS.say("counts.no-such-part", wanted, Wording.list(names))));
+        return found.orElseThrow(
+                () -> new BadRow(column(row, "part"), WORDS.say("counts.no-such-part", wanted, Wording.list(names))));
     }
 
     private static int round(CSVRecord row, Part part) throws BadRow {
@@ -195,7 +195,8 @@ final class CountsFile {
             throw new BadRow(column(row, "count"), WORDS.say("counts.negative", count));
         }
         if (count > ABSURD * Math.max(most, ABSURD)) {
-            int written = part.round(round).flatMap(found -> boxed(found.count())).orElse(most);
+            int written =
+                    part.round(round).flatMap(found -> boxed(found.count())).orElse(most);
             throw new BadRow(column(row, "count"), WORDS.say("counts.absurd", count, written));
         }
         return OptionalInt.of(count);
@@ -230,9 +231,8 @@ final class CountsFile {
     private void pullBack(
             int line, String student, String part, int round, OptionalInt count, Map<String, String> checks) {
         standing.keySet()
-                .removeIf(place -> place.get(0).equals(student)
-                        && place.get(1).equals(part)
-                        && (Integer) place.get(2) > round);
+                .removeIf(place ->
+                        place.get(0).equals(student) && place.get(1).equals(part) && (Integer) place.get(2) > round);
         file(line, student, report(student, part, round, CountReport.Kind.PULLED_BACK, count, checks));
     }
 
@@ -261,12 +261,18 @@ final class CountsFile {
         for (String said : value(row, "checks").split("[;|]")) {
             String[] pair = said.trim().split("\\s*=\\s*", 2);
             boolean known = pair.length == 2
-                    && Check.of(pair[0]).filter(check -> check.answers().contains(pair[1])).isPresent();
+                    && Check.of(pair[0])
+                            .filter(check -> check.answers().contains(pair[1]))
+                            .isPresent();
             if (known) {
                 answers.put(pair[0], pair[1]);
             } else if (!said.isBlank()) {
                 problems.add(WORDS.say(
-                        "counts.problem", name, line, column(row, "checks"), WORDS.say("counts.no-check", said.trim())));
+                        "counts.problem",
+                        name,
+                        line,
+                        column(row, "checks"),
+                        WORDS.say("counts.no-check", said.trim())));
             }
         }
         return answers;

@@ -30,7 +30,9 @@ import roundwright.wording.Wording;
  * <p>Without {@code --json} it says what lies behind each count that is off, what to ask and what to do. With it, one object a
  * report comes in the order of the file. Rows that cannot be used are reported, and make the exit status 1.
  */
-@Command(name = "mistakes", description = "Explains every reported count: what probably happened, what to ask, what to do.")
+@Command(
+        name = "mistakes",
+        description = "Explains every reported count: what probably happened, what to ask, what to do.")
 final class MistakesCommand extends Verb {
     private static final Wording WORDS = Wording.of("command");
 
@@ -49,7 +51,8 @@ final class MistakesCommand extends Verb {
             names = "--rates",
             paramLabel = "story|learned",
             defaultValue = "learned",
-            description = "Take the rates as they are before anything is learned, or learn them from the counts (the default).")
+            description =
+                    "Take the rates as they are before anything is learned, or learn them from the counts (the default).")
     private String rates;
 
     MistakesCommand(Terminal terminal) {
@@ -87,8 +90,10 @@ final class MistakesCommand extends Verb {
         for (CountReport report : reports) {
             byStudent.computeIfAbsent(report.student(), explanations::of);
         }
-        byStudent.values().forEach(list -> list.forEach(
-                explanation -> bySequence.put(explanation.report().sequence(), explanation)));
+        byStudent
+                .values()
+                .forEach(list -> list.forEach(
+                        explanation -> bySequence.put(explanation.report().sequence(), explanation)));
         Adviser adviser = new Adviser(course.pattern(), course.settings().pace());
         Map<StudentId, List<Explanation>> before = new HashMap<>();
         List<Explained> explained = new ArrayList<>();

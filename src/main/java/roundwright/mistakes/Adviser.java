@@ -101,7 +101,9 @@ public final class Adviser {
         }
 
         private static boolean right(Explanation explanation) {
-            return explanation.written().equals(OptionalInt.of(explanation.soFar().likeliest()));
+            return explanation
+                    .written()
+                    .equals(OptionalInt.of(explanation.soFar().likeliest()));
         }
 
         List<Round> later() {
@@ -114,20 +116,18 @@ public final class Adviser {
     private Choice pullBack(Off off) {
         int stays = off.lastRight();
         int stitches = off.part().rounds().stream()
-                .filter(round -> round.number() > stays && round.number() <= off.finding().round())
+                .filter(round -> round.number() > stays
+                        && round.number() <= off.finding().round())
                 .mapToInt(round -> round.count().orElse(0))
                 .sum();
-        String words = stays == 0
-                ? WORDS.say("advice-start-again", stitches)
-                : WORDS.say("advice-pull-back", stays, stitches);
-        return new Choice(
-                Way.PULL_BACK, true, stays, PICK_UP + stitches / pace, Optional.empty(), words, List.of());
+        String words =
+                stays == 0 ? WORDS.say("advice-start-again", stitches) : WORDS.say("advice-pull-back", stays, stitches);
+        return new Choice(Way.PULL_BACK, true, stays, PICK_UP + stitches / pace, Optional.empty(), words, List.of());
     }
 
     private Choice putRight(Off off) {
         Optional<Round> next = off.later().stream().findFirst();
-        Optional<String> line =
-                next.flatMap(round -> new Mending(pattern.terms(), round).line(off.over()));
+        Optional<String> line = next.flatMap(round -> new Mending(pattern.terms(), round).line(off.over()));
         int amount = Math.abs(off.over());
         int inRound = next.map(Round::number).orElse(off.finding().round());
         Optional<String> against = againstPuttingRight(off, line);
@@ -182,7 +182,8 @@ public final class Adviser {
         Optional<String> against = Math.abs(off.over()) > 1
                 ? Optional.of(WORDS.say("not-left-too-many", Math.abs(off.over())))
                 : !nearEnd
-                        ? Optional.of(WORDS.say("not-left-far-from-end", off.later().size()))
+                        ? Optional.of(
+                                WORDS.say("not-left-far-from-end", off.later().size()))
                         : hidden(off.part()) ? Optional.empty() : Optional.of(WORDS.say("not-left-in-sight"));
         return new Choice(
                 Way.LEAVE,

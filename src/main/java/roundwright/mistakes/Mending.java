@@ -31,17 +31,22 @@ final class Mending {
 
     /** The line that makes the round's own count of {@code over} more stitches below than it was written for, where one can be written. */
     Optional<String> line(int over) {
-        return round.steps().map(steps -> steps.list()).filter(Mending::simple).flatMap(steps -> places(steps, over)
-                .map(places -> write(mended(steps, places, over)))
-                .filter(line -> readsRight(line, steps.stream().mapToInt(Step::takes).sum() + over)));
+        return round.steps()
+                .map(steps -> steps.list())
+                .filter(Mending::simple)
+                .flatMap(steps -> places(steps, over)
+                        .map(places -> write(mended(steps, places, over)))
+                        .filter(line -> readsRight(
+                                line, steps.stream().mapToInt(Step::takes).sum() + over)));
     }
 
     /** Only plain stitches, increases and decreases in the same stitch can be written anew. */
     private static boolean simple(List<Step> steps) {
         return !steps.isEmpty()
-                && steps.stream().allMatch(step -> step.stitch() == steps.get(0).stitch()
-                        && step.loop() == Step.Loop.BOTH
-                        && (step.plain() || pair(step)));
+                && steps.stream()
+                        .allMatch(step -> step.stitch() == steps.get(0).stitch()
+                                && step.loop() == Step.Loop.BOTH
+                                && (step.plain() || pair(step)));
     }
 
     private static boolean pair(Step step) {
@@ -62,8 +67,8 @@ final class Mending {
                             .allMatch(step -> steps.get(step).plain()))
                     .filter(place -> places.stream().allMatch(other -> Math.abs(place - other) >= 2 * width))
                     .boxed()
-                    .min((left, right) -> Double.compare(
-                            unease(steps, left, width, ideal), unease(steps, right, width, ideal)))
+                    .min((left, right) ->
+                            Double.compare(unease(steps, left, width, ideal), unease(steps, right, width, ideal)))
                     .ifPresent(places::add);
         }
         return places.size() == wanted ? Optional.of(places) : Optional.empty();
@@ -108,7 +113,10 @@ final class Mending {
             while (to < words.size() && words.get(to).equals(words.get(from))) {
                 to++;
             }
-            runs.add(run(words.get(from).isEmpty() ? plain : words.get(from), to - from, words.get(from).isEmpty()));
+            runs.add(run(
+                    words.get(from).isEmpty() ? plain : words.get(from),
+                    to - from,
+                    words.get(from).isEmpty()));
             from = to;
         }
         return WORDS.say(

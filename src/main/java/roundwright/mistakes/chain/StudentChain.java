@@ -148,7 +148,6 @@ public final class StudentChain {
     /** Enters every round worked so far, as all reports have it, in the ledger. */
     public void enter(Ledger ledger) {
         Sweep sweep = new Sweep(nodes);
-        nodes.forEach(node ->
-                new Inquiry(node, sweep.outside(node), sweep.inside(node), story.rates()).enter(ledger));
+        nodes.forEach(node -> new Inquiry(node, sweep.outside(node), sweep.inside(node), story.rates()).enter(ledger));
     }
 }

@@ -27,8 +27,8 @@ public record LearnedRates(Rates rates, Map<Kind, BetaBelief> beliefs, Ledger se
         Rates rates = start;
         for (Kind kind : Kind.values()) {
             double weight = kind.per() == Kind.Per.STEP ? STEPS : CHANCES;
-            BetaBelief belief = BetaBelief.about(start.rate(kind), weight)
-                    .after(seen.happenings(kind), seen.chances(kind));
+            BetaBelief belief =
+                    BetaBelief.about(start.rate(kind), weight).after(seen.happenings(kind), seen.chances(kind));
             beliefs.put(kind, belief);
             rates = rates.with(kind, belief.mean());
         }
