@@ -35,24 +35,21 @@ final class CountsModel extends AbstractTableModel {
 
     @Override
     public int getColumnCount() {
-        return columns.size() + 1;
+        return columns.size();
     }
 
     @Override
     public Object getValueAt(int row, int column) {
-        Student student = rows.get(row);
-        return column == 0 ? student : presenter.cell(student, columns.get(column - 1));
+        return presenter.cell(rows.get(row), columns.get(column));
     }
 
     @Override
     public String getColumnName(int column) {
-        return column == 0
-                ? WORDS.say("student")
-                : WORDS.say("round", columns.get(column - 1).round());
+        return WORDS.say("round", columns.get(column).round());
     }
 
     @Override
     public Class<?> getColumnClass(int column) {
-        return column == 0 ? Student.class : RoundStanding.class;
+        return RoundStanding.class;
     }
 }

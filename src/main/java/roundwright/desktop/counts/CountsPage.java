@@ -4,6 +4,8 @@ import java.awt.BorderLayout;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JViewport;
+import javax.swing.ScrollPaneConstants;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
@@ -27,6 +29,7 @@ public final class CountsPage extends JPanel {
     private final transient CountsPresenter presenter;
     private final transient Desk desk;
     private final CountsTable table;
+    private final NamesTable names;
     private final DetailCard detail;
     private final Text heading = new Text("", Type.HEADING, Tone.INK);
     private final Text subheading = new Text("", Type.BODY, Tone.MUTED);
@@ -39,6 +42,7 @@ public final class CountsPage extends JPanel {
         setOpaque(false);
         presenter = new CountsPresenter(desk);
         table = new CountsTable(presenter);
+        names = new NamesTable(presenter);
         detail = new DetailCard(desk, deeds);
         Wrap words = new Wrap(1);
         words.add(heading);
@@ -46,6 +50,10 @@ public final class CountsPage extends JPanel {
         PageCard grid = new PageCard(table)
                 .top(new HeadRow(words, deeds.button(Deed.REGISTER), deeds.button(Deed.ADD_STUDENTS)))
                 .foot(foot());
+        grid.scroll().setRowHeaderView(names);
+        grid.scroll().getRowHeader().setOpaque(false);
+        grid.scroll().getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        grid.scroll().setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, new NamesHead());
         both = new PageScroll(new TwoCards(grid, detail, 0.57));
         empty = new PageCard(noStudents(deeds));
         refresh();
@@ -79,6 +87,7 @@ public final class CountsPage extends JPanel {
         heading.setText(presenter.heading());
         subheading.setText(presenter.subheading());
         table.refresh();
+        names.refresh();
         detail.refresh();
         boolean people = !desk.students().isEmpty();
         JComponent wanted = people ? both : empty;

@@ -10,15 +10,14 @@ import javax.swing.ListSelectionModel;
 import roundwright.desktop.look.Keys;
 import roundwright.desktop.look.Space;
 import roundwright.group.RoundStanding;
-import roundwright.group.Student;
 import roundwright.wording.Wording;
 
 /** The grid of students by rounds. Typing a number and Enter reports a count; arrows move; a few letters say the rest. */
 final class CountsTable extends JTable {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final double ROW = 42;
-    private static final double NAME_WIDTH = 190;
-    private static final double ROUND_WIDTH = 92;
+    static final double ROW = 42;
+    private static final double ROUND_WIDTH = 84;
+    private static final double LEAST_WIDTH = 74;
 
     private final transient CountsPresenter presenter;
     private final transient CountsModel model;
@@ -27,7 +26,6 @@ final class CountsTable extends JTable {
         super(new CountsModel(presenter));
         this.presenter = presenter;
         this.model = (CountsModel) getModel();
-        setDefaultRenderer(Student.class, new StudentCellView(presenter));
         setDefaultRenderer(RoundStanding.class, new CountCellView(presenter));
         setShowGrid(false);
         setIntercellSpacing(new Dimension(0, 0));
@@ -40,6 +38,8 @@ final class CountsTable extends JTable {
         getTableHeader().setOpaque(false);
         getAccessibleContext().setAccessibleName(WORDS.say("counts-table"));
         getAccessibleContext().setAccessibleDescription(WORDS.say("counts-keys-told"));
+        putClientProperty("JTable.autoStartsEdit", false);
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(javax.swing.KeyStroke.getKeyStroke("F2"), "none");
         bindKeys();
         addMouseListener(new Mouse());
         addFocusListener(new Keys.RepaintOnFocus(this));
@@ -92,11 +92,21 @@ final class CountsTable extends JTable {
             model.fireTableDataChanged();
         }
         int row = presenter.chosenRow();
-        int column = presenter.chosenColumn() + 1;
-        if (row >= 0 && column > 0 && row < getRowCount() && column < getColumnCount()) {
-            changeSelection(row, column, false, false);
+        int column = presenter.chosenColumn();
+        if (row >= 0 && column >= 0 && row < getRowCount() && column < getColumnCount()) {
+            setRowSelectionInterval(row, row);
+            setColumnSelectionInterval(column, column);
+            if (isShowing()) {
+                scrollRectToVisible(getCellRect(row, column, true));
+            }
         }
         repaint();
+    }
+
+    /** Where the rounds need less than the card has, they stay at the left, beside the names. */
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Space.points(ROUND_WIDTH * getColumnCount()), super.getPreferredSize().height);
     }
 
     private void dress() {
@@ -105,11 +115,9 @@ final class CountsTable extends JTable {
         for (int i = 0; i < getColumnModel().getColumnCount(); i++) {
             var column = getColumnModel().getColumn(i);
             column.setHeaderRenderer(head);
-            column.setMinWidth(Space.points(i == 0 ? 110 : ROUND_WIDTH - 8));
-            column.setPreferredWidth(Space.points(i == 0 ? NAME_WIDTH : ROUND_WIDTH));
-            if (i > 0) {
-                column.setMaxWidth(Space.points(ROUND_WIDTH * 1.6));
-            }
+            column.setMinWidth(Space.points(LEAST_WIDTH));
+            column.setPreferredWidth(Space.points(ROUND_WIDTH));
+            column.setMaxWidth(Space.points(ROUND_WIDTH * 1.5));
         }
     }
 
@@ -120,7 +128,7 @@ final class CountsTable extends JTable {
     }
 
     private int leastWidth() {
-        return Space.points(110 + (ROUND_WIDTH - 8) * (getColumnCount() - 1));
+        return Space.points(LEAST_WIDTH * getColumnCount());
     }
 
     @Override
@@ -137,7 +145,7 @@ final class CountsTable extends JTable {
             int row = rowAtPoint(event.getPoint());
             int column = columnAtPoint(event.getPoint());
             if (row >= 0) {
-                shown(() -> presenter.choose(row, column - 1));
+                shown(() -> presenter.choose(row, column));
             }
         }
     }

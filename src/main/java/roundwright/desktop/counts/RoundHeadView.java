@@ -6,26 +6,23 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Figures;
+import roundwright.desktop.look.Painted;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.group.RoundPlace;
-import roundwright.wording.Wording;
 
 /** Paints the head of a round's column: its number, and below it the count to reach. */
-final class RoundHeadView extends JComponent implements TableCellRenderer {
-    private static final Wording WORDS = Wording.of("desktop");
+final class RoundHeadView extends Painted implements TableCellRenderer {
     private static final double HEIGHT = 46;
     private static final double NUMBER_RIGHT = 44;
 
     private final transient CountsPresenter presenter;
     private String above = "";
     private String below = "";
-    private boolean round;
     private boolean chosen;
 
     RoundHeadView(CountsPresenter presenter) {
@@ -35,18 +32,12 @@ final class RoundHeadView extends JComponent implements TableCellRenderer {
     @Override
     public Component getTableCellRendererComponent(
             JTable table, Object value, boolean selected, boolean hasFocus, int row, int column) {
-        round = column > 0 && column - 1 < presenter.columns().size();
-        if (round) {
-            RoundPlace place = presenter.columns().get(column - 1);
-            above = String.valueOf(place.round());
-            below = presenter.expected(place).isPresent()
-                    ? String.valueOf(presenter.expected(place).getAsInt())
-                    : "–";
-        } else {
-            above = "";
-            below = WORDS.say("student");
-        }
-        chosen = round && column - 1 == presenter.chosenColumn();
+        RoundPlace place = presenter.columns().get(column);
+        above = String.valueOf(place.round());
+        below = presenter.expected(place).isPresent()
+                ? String.valueOf(presenter.expected(place).getAsInt())
+                : "–";
+        chosen = column == presenter.chosenColumn();
         return this;
     }
 
@@ -61,17 +52,11 @@ final class RoundHeadView extends JComponent implements TableCellRenderer {
         Font strong = Type.SMALL_STRONG.font();
         Font second = Type.SECOND.font();
         int low = getHeight() - Space.of(1.5);
-        if (round) {
-            double right = getWidth() - Space.points(NUMBER_RIGHT);
-            smooth.setColor((chosen ? Tone.PINE : Tone.INK).color());
-            Figures.paintRight(smooth, above, strong, right, low - Space.points(18));
-            smooth.setColor(Tone.MUTED.color());
-            Figures.paintRight(smooth, below, second, right, low);
-        } else {
-            smooth.setFont(strong);
-            smooth.setColor(Tone.MUTED.color());
-            smooth.drawString(below, Space.of(1), low);
-        }
+        double right = getWidth() - Space.points(NUMBER_RIGHT);
+        smooth.setColor((chosen ? Tone.PINE : Tone.INK).color());
+        Figures.paintRight(smooth, above, strong, right, low - Space.points(18));
+        smooth.setColor(Tone.MUTED.color());
+        Figures.paintRight(smooth, below, second, right, low);
         smooth.setColor(Tone.LINE.color());
         smooth.draw(new Line2D.Double(0, getHeight() - 0.5, getWidth(), getHeight() - 0.5));
         smooth.dispose();

@@ -5,16 +5,16 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
+import roundwright.desktop.look.Painted;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.group.Student;
 
 /** Paints a student's name with what is worth knowing beside it. */
-final class StudentCellView extends JComponent implements TableCellRenderer {
+final class StudentCellView extends Painted implements TableCellRenderer {
     private final transient CountsPresenter presenter;
     private String name = "";
     private String remark = "";

@@ -4,10 +4,9 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
-import javax.swing.JComponent;
 
 /** A share of a whole as a bar. The number always stands beside it in words; the bar itself says nothing to a reader. */
-public final class Bar extends JComponent {
+public final class Bar extends Painted {
     private static final double HEIGHT = 8;
 
     private final Tone tone;

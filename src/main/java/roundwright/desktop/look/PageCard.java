@@ -64,7 +64,7 @@ public class PageCard extends Card implements Flowing {
     private int bodyHeight(int width) {
         int height = Flowing.heightOf(body, width);
         if (body instanceof JTable table) {
-            height += table.getTableHeader().getPreferredSize().height + Space.of(1.5);
+            height += table.getTableHeader().getPreferredSize().height + Space.of(2);
         }
         return Math.max(height, Space.points(LEAST_BODY));
     }

@@ -12,5 +12,9 @@ public final class PageScroll extends JScrollPane {
         setOpaque(false);
         getViewport().setOpaque(false);
         setFocusable(false);
+        getVerticalScrollBar().setOpaque(false);
+        getVerticalScrollBar()
+                .putClientProperty(
+                        "FlatLaf.style", "track: $Roundwright.background; hoverTrackColor: $Roundwright.background");
     }
 }

@@ -8,22 +8,24 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Bar;
 import roundwright.desktop.look.Cut;
 import roundwright.desktop.look.Figures;
+import roundwright.desktop.look.Painted;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.wording.Wording;
 
 /** Paints a cell of the lessons' table: the title with its remark, the date, the rounds, what is new, the minutes. */
-final class LessonCells extends JComponent implements TableCellRenderer {
+final class LessonCells extends Painted implements TableCellRenderer {
     private static final Wording WORDS = Wording.of("desktop");
     private static final double PAD = 8;
+    private static final double MORE = 32;
     private static final double CHIP = 22;
+    private static final double LEAST_BAR = 24;
 
     private final transient LessonsPresenter presenter;
     private transient LessonRow row;
@@ -108,13 +110,23 @@ final class LessonCells extends JComponent implements TableCellRenderer {
         double x = Space.points(PAD * 2);
         for (int i = 0; i < names.size(); i++) {
             boolean last = i == names.size() - 1;
-            double after = chip(graphics, names.get(i), x, last ? 0 : Space.points(40));
+            double after = chip(
+                    graphics,
+                    i == 0 ? shortened(graphics, names.get(0), last) : names.get(i),
+                    x,
+                    last ? 0 : Space.points(MORE));
             if (after < 0) {
                 more(graphics, names.size() - i, x);
                 return;
             }
             x = after + Space.points(6);
         }
+    }
+
+    /** The first name is cut where it has to be: one name says more than a number. */
+    private String shortened(Graphics2D graphics, String name, boolean alone) {
+        double room = getWidth() - Space.points(PAD * 2 + 18 + (alone ? 0 : MORE));
+        return Cut.to(name, graphics.getFontMetrics(Type.SMALL_STRONG.font()), room);
     }
 
     /** Paints a chip where there is room for it and something more; the right edge, or -1. */
@@ -144,11 +156,13 @@ final class LessonCells extends JComponent implements TableCellRenderer {
             return;
         }
         Font font = Type.BODY.font();
-        double bar = Math.max(0, getWidth() - Space.points(PAD * 2 + 36));
+        double bar = getWidth() - Space.points(PAD * 2 + 36);
         Tone tone = row.over() > 0 ? Tone.MARIGOLD : Tone.PINE;
         double share = row.minutes() / (double) row.session();
-        Bar.paint(graphics, Space.points(PAD), getHeight() / 2.0 - Space.points(4), bar, share, tone);
-        graphics.setColor(Tone.INK.color());
+        if (bar >= Space.points(LEAST_BAR)) {
+            Bar.paint(graphics, Space.points(PAD), getHeight() / 2.0 - Space.points(4), bar, share, tone);
+        }
+        graphics.setColor((row.over() > 0 ? Tone.MARIGOLD : Tone.INK).color());
         Figures.paintRight(
                 graphics, String.valueOf(row.minutes()), font, getWidth() - Space.points(PAD), baseline(font));
     }

@@ -4,26 +4,28 @@ import roundwright.wording.Wording;
 
 /** The columns of the lessons' table. */
 enum LessonColumn {
-    LESSON(230, 150),
-    DATE(96, 84),
-    ROUNDS(130, 96),
-    NEW(300, 130),
-    MINUTES(130, 92);
+    LESSON(0.32, 130),
+    DATE(0, 88),
+    ROUNDS(0, 118),
+    NEW(0.68, 120),
+    MINUTES(0.12, 56);
 
     private static final Wording WORDS = Wording.of("desktop");
 
-    private final int width;
+    private final double share;
     private final int least;
 
-    LessonColumn(int width, int least) {
-        this.width = width;
+    LessonColumn(double share, int least) {
+        this.share = share;
         this.least = least;
     }
 
-    int width() {
-        return width;
+    /** Its share of the width that is left when every column has its least. */
+    double share() {
+        return share;
     }
 
+    /** Width in points with which it can be read. */
     int least() {
         return least;
     }

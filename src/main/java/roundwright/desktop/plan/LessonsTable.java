@@ -8,12 +8,12 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.List;
-import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Keys;
+import roundwright.desktop.look.Painted;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -65,29 +65,54 @@ final class LessonsTable extends JTable {
         model.refresh();
         int chosen = presenter.chosen();
         if (chosen >= 0 && chosen < getRowCount()) {
-            changeSelection(chosen, 0, false, false);
+            getSelectionModel().setSelectionInterval(chosen, chosen);
+            if (isShowing()) {
+                scrollRectToVisible(getCellRect(chosen, 0, true));
+            }
         } else {
             clearSelection();
         }
         repaint();
     }
 
+    /** The right-hand cells stand on the width of the columns, which is that of the card. */
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(leastWidth(), super.getPreferredSize().height);
+    }
+
     @Override
     public boolean getScrollableTracksViewportWidth() {
-        int least = 0;
-        for (LessonColumn column : LessonColumn.values()) {
-            least += Space.points(column.least());
-        }
-        return getParent() == null || getParent().getWidth() >= least;
+        return getParent() == null || getParent().getWidth() >= leastWidth();
     }
 
     private void dress() {
         setRowHeight(Space.points(ROW));
+        setAutoResizeMode(AUTO_RESIZE_OFF);
+    }
+
+    /** Every column gets its least width, and what is left is shared out. */
+    @Override
+    public void doLayout() {
+        double shares = 0;
         for (LessonColumn column : LessonColumn.values()) {
-            var shown = getColumnModel().getColumn(column.ordinal());
-            shown.setMinWidth(Space.points(column.least()));
-            shown.setPreferredWidth(Space.points(column.width()));
+            shares += column.share();
         }
+        int left = Math.max(0, getWidth() - leastWidth());
+        for (LessonColumn column : LessonColumn.values()) {
+            int width = Space.points(column.least()) + (int) (left * column.share() / shares);
+            getColumnModel().getColumn(column.ordinal()).setMinWidth(width);
+            getColumnModel().getColumn(column.ordinal()).setPreferredWidth(width);
+            getColumnModel().getColumn(column.ordinal()).setWidth(width);
+        }
+    }
+
+    private static int leastWidth() {
+        int least = 0;
+        for (LessonColumn column : LessonColumn.values()) {
+            least += Space.points(column.least());
+        }
+        return least;
     }
 
     @Override
@@ -148,7 +173,7 @@ final class LessonsTable extends JTable {
         }
     }
 
-    private static final class Head extends JComponent implements TableCellRenderer {
+    private static final class Head extends Painted implements TableCellRenderer {
         private String heading = "";
         private boolean right;
 

@@ -5,7 +5,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,58 +23,70 @@ final class FlagPainter {
     private final StripGeometry geometry;
     private final StripRooms rooms;
     private final double right;
-    private final double[] taken;
 
     FlagPainter(Graphics2D graphics, StripGeometry geometry, StripRooms rooms, double right) {
         this.graphics = graphics;
         this.geometry = geometry;
         this.rooms = rooms;
         this.right = right;
-        this.taken = new double[Math.max(1, rooms.flagRows())];
-        Arrays.fill(taken, Double.NEGATIVE_INFINITY);
     }
+
+    /** A flag with its words and the row they stand in. */
+    private record Flag(Rectangle2D body, String words, double x, int row) {}
 
     void paint(Map<Integer, List<String>> flags) {
-        TreeMap<Integer, List<String>> ordered = new TreeMap<>(flags);
         double[] edges = geometry.edges();
-        ordered.forEach((column, names) -> {
-            Integer next = ordered.higherKey(column);
-            double room = next == null ? right : geometry.column(edges, next).getCenterX();
-            flag(geometry.column(edges, column), names, room);
+        List<Flag> placed = new ArrayList<>();
+        double[] taken = new double[Math.max(1, rooms.flagRows())];
+        new TreeMap<>(flags).forEach((column, names) -> {
+            Rectangle2D body = geometry.column(edges, column);
+            double x = body.getCenterX() - Space.points(0.5);
+            String words = String.join(", ", names);
+            int row = freeRow(taken, x, placed);
+            taken[row] = x + Space.points(FLAG + 11) + metrics().stringWidth(words);
+            placed.add(new Flag(body, words, x, row));
         });
-    }
-
-    private void flag(Rectangle2D body, List<String> names, double nextFlag) {
-        double x = body.getCenterX() - Space.points(0.5);
-        int row = freeRow(x);
-        double top = rooms.flagTop(Math.max(0, row));
-        graphics.setColor(Tone.MARIGOLD.color());
-        graphics.setStroke(new BasicStroke(Space.points(1.2)));
-        graphics.draw(new Line2D.Double(x, top, x, body.getY() - Space.points(3)));
-        Mark.NEW.paint(graphics, x - Space.points(0.5), top, Space.points(FLAG));
-        if (row >= 0 && rooms.flagRows() > 0) {
-            words(String.join(", ", names), x + Space.points(FLAG + 5), row, nextFlag);
+        for (int i = 0; i < placed.size(); i++) {
+            paint(placed.get(i), end(placed, i));
         }
     }
 
-    /** The first row whose words have ended before x; -1 where all still run on. */
-    private int freeRow(double x) {
+    private FontMetrics metrics() {
+        return graphics.getFontMetrics(Type.SMALL.font());
+    }
+
+    /** The first row whose words have ended before x; where all still run on, another row than the flag before. */
+    private static int freeRow(double[] taken, double x, List<Flag> placed) {
         for (int row = 0; row < taken.length; row++) {
-            if (taken[row] + Space.points(6) <= x) {
+            if (taken[row] <= x) {
                 return row;
             }
         }
-        return -1;
+        return (placed.get(placed.size() - 1).row() + 1) % taken.length;
     }
 
-    private void words(String text, double x, int row, double nextFlag) {
-        graphics.setFont(Type.SMALL.font());
-        FontMetrics metrics = graphics.getFontMetrics();
-        boolean lastRow = row == taken.length - 1;
-        double end = lastRow ? Math.min(right, Math.max(nextFlag - Space.points(4), x)) : right;
-        String fitting = Cut.to(text, metrics, end - x);
-        graphics.setColor(Tone.INK.color());
-        graphics.drawString(fitting, (float) x, (float) rooms.flagBaseline(row));
-        taken[row] = x + metrics.stringWidth(fitting);
+    /** Words end before the next flag of their row, and before the staff of the next flag above them. */
+    private double end(List<Flag> placed, int index) {
+        Flag flag = placed.get(index);
+        return placed.subList(index + 1, placed.size()).stream()
+                .filter(other -> other.row() <= flag.row())
+                .mapToDouble(other -> other.x() - Space.points(4))
+                .findFirst()
+                .orElse(right);
+    }
+
+    private void paint(Flag flag, double end) {
+        double top = rooms.flagTop(flag.row());
+        graphics.setColor(Tone.MARIGOLD.color());
+        graphics.setStroke(new BasicStroke(Space.points(1.2)));
+        graphics.draw(new Line2D.Double(flag.x(), top, flag.x(), flag.body().getY() - Space.points(3)));
+        Mark.NEW.paint(graphics, flag.x() - Space.points(0.5), top, Space.points(FLAG));
+        if (rooms.flagRows() > 0) {
+            double x = flag.x() + Space.points(FLAG + 5);
+            graphics.setFont(Type.SMALL.font());
+            graphics.setColor(Tone.INK.color());
+            graphics.drawString(
+                    Cut.to(flag.words(), metrics(), end - x), (float) x, (float) rooms.flagBaseline(flag.row()));
+        }
     }
 }

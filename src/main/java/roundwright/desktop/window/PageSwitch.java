@@ -95,6 +95,8 @@ final class PageSwitch extends JPanel {
             this.deed = deed;
             setToolTipText(
                     deed.keyWords().map(key -> deed.words() + " (" + key + ")").orElse(deed.words()));
+            setContentAreaFilled(false);
+            setBorderPainted(false);
             addFocusListener(new Keys.RepaintOnFocus(this));
         }
 

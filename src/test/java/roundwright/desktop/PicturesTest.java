@@ -1,0 +1,106 @@
+package roundwright.desktop;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.desk.Page;
+import roundwright.desktop.look.Theme;
+import roundwright.desktop.window.MainPanel;
+import roundwright.group.RoundPlace;
+
+/**
+ * Paints every page, card and empty state, light and dark, small and large, into {@code target/pictures}:
+ * {@code mvn test -Dtest=PicturesTest}. They are made to be looked at; here is only held that something was painted.
+ */
+class PicturesTest {
+    private record Size(int width, int height, int zoom) {}
+
+    private static final List<Size> SIZES =
+            List.of(new Size(1024, 700, 1), new Size(1600, 1000, 1), new Size(1024, 700, 2), new Size(1600, 1000, 2));
+
+    /** A state of the window to be looked at. */
+    private interface State {
+        MainPanel make(DeskOnFile file);
+    }
+
+    @Test
+    void welcome() {
+        paint("welcome", DeskOnFile::panel);
+    }
+
+    @Test
+    void plan() {
+        paint("plan", file -> onPage(file, Page.PLAN));
+    }
+
+    @Test
+    void counts() {
+        paint("counts", file -> onPage(file, Page.COUNTS));
+    }
+
+    @Test
+    void countsWithoutStudents() {
+        paint("counts-empty", file -> {
+            file.course("harbour-light").desk().choosePage(Page.COUNTS);
+            return file.panel();
+        });
+    }
+
+    @Test
+    void cards() {
+        for (Deed deed : List.of(Deed.REGISTER, Deed.ADD_STUDENTS, Deed.PASTE_PATTERN, Deed.KEYS, Deed.EDIT_STUDENT)) {
+            paint("card-" + deed.name().toLowerCase(Locale.ROOT), file -> {
+                MainPanel panel = onPage(file, Page.COUNTS);
+                panel.deeds().perform(deed);
+                return panel;
+            });
+        }
+    }
+
+    @Test
+    void notice() {
+        paint("notice", file -> {
+            MainPanel panel = onPage(file, Page.COUNTS);
+            file.desk().tell("The file could not be written: the disk is full. Make room and type the count again.");
+            return panel;
+        });
+    }
+
+    private static MainPanel onPage(DeskOnFile file, Page page) {
+        file.course("harbour-light").group(8);
+        file.desk().choosePage(page);
+        file.desk().choosePlace(new RoundPlace("Tower", 21));
+        return file.panel();
+    }
+
+    private static void paint(String name, State state) {
+        for (Theme theme : Theme.values()) {
+            for (Size size : SIZES) {
+                theme.install(size.zoom());
+                try (DeskOnFile file = new DeskOnFile()) {
+                    MainPanel panel = Pictures.layOut(state.make(file), size.width(), size.height());
+                    BufferedImage image = Pictures.paint(panel);
+                    String look = theme.name().toLowerCase(Locale.ROOT);
+                    Pictures.write(image, name + "-" + size.width() + "-" + size.zoom() + "00-" + look);
+                    assertTrue(colours(image) > 8, name + " is empty");
+                }
+            }
+        }
+    }
+
+    private static int colours(BufferedImage image) {
+        Set<Integer> found = new HashSet<>();
+        for (int x = 0; x < image.getWidth(); x += 3) {
+            for (int y = 0; y < image.getHeight(); y += 3) {
+                found.add(image.getRGB(x, y));
+            }
+        }
+        return found.size();
+    }
+}
