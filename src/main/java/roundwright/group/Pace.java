@@ -38,6 +38,25 @@ public final class Pace {
         return OptionalDouble.of(stretches.stream().mapToInt(Stretch::stitches).sum() / minutes);
     }
 
+    /**
+     * Stitches a minute while the hands are working: the middle pair of reports, without the minutes in which a round is counted.
+     * Pairs made long by pulling back or by a chat do not weigh on it. Empty where the pairs are too few to say.
+     *
+     * @param countingMinutes minutes a round for counting and moving the marker
+     */
+    public static OptionalDouble ofHands(List<CountReport> reports, double countingMinutes) {
+        double[] paces = stretches(reports).stream()
+                .filter(stretch -> stretch.minutes() > countingMinutes)
+                .mapToDouble(stretch -> stretch.stitches() / (stretch.minutes() - countingMinutes))
+                .sorted()
+                .toArray();
+        int middle = paces.length / 2;
+        return paces.length < FEWEST
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        paces.length % 2 == 1 ? paces[middle] : Math.sqrt(paces[middle - 1] * paces[middle]));
+    }
+
     private static List<Stretch> stretches(List<CountReport> reports) {
         List<CountReport> counted = reports.stream()
                 .filter(report -> report.stands() && report.kind() == CountReport.Kind.COUNTED)

@@ -32,6 +32,9 @@ public record PlanItems(List<PlanItem> items, List<PlanRemark> remarks) {
     /** Stitches a minute where a course does not say: beginners after some four lessons make five to eight. */
     public static final double USUAL_PACE = 6;
 
+    /** Minutes a round for counting it and moving the marker up. */
+    public static final double COUNTING_MINUTES = 0.75;
+
     public PlanItems {
         items = List.copyOf(items);
         remarks = List.copyOf(remarks);

@@ -14,9 +14,6 @@ import roundwright.technique.Technique;
 
 /** An item of a plan while the pattern is being gone through: what its neighbours say of it comes later. */
 final class Work {
-    /** For counting the round and moving the marker up. */
-    private static final double COUNTING = 0.75;
-
     private final Place place;
     private final Set<Task> tasks;
     private final int stitches;
@@ -95,7 +92,7 @@ final class Work {
                         : Optional.of(line().text().strip()),
                 stitches,
                 stitches / pace + taskMinutes,
-                round().isPresent() ? COUNTING : 0,
+                round().isPresent() ? PlanItems.COUNTING_MINUTES : 0,
                 teaching,
                 introduces,
                 shaping,
