@@ -11,6 +11,8 @@ final class CountReader {
     private int all;
     private int parts;
     private boolean named;
+    private boolean ofSts;
+    private int total;
     private boolean ofStitches;
 
     CountReader(Reading line) {
@@ -38,11 +40,22 @@ final class CountReader {
         return true;
     }
 
+    /** Whether a bracket at the cursor holds a count; nothing is read over or kept. */
+    boolean ahead() {
+        int begin = cursor.at;
+        boolean found = cursor.is(Meaning.OPEN) && bracketed();
+        cursor.at = begin;
+        return found;
+    }
+
     private void keep(Span span) {
-        if (stitches > 0 || ofStitches) {
+        if (total > 0) {
+            line.counts.add(new Count(total, span, true));
+        }
+        if (stitches > 0 && stitches != total || ofStitches && total == 0) {
             line.counts.add(new Count(stitches, span, true));
         }
-        if (all != stitches && all > 0) {
+        if (all != stitches && all > 0 && all != total) {
             line.counts.add(new Count(all, span, true));
         }
     }
@@ -59,12 +72,20 @@ final class CountReader {
         if (named && (cursor.is(Meaning.COLON) || cursor.is(Meaning.DASH)) && !line.worked) {
             return true;
         }
+        if (ofSts && line.worked && !cursor.is(Meaning.TIMES) && !cursor.is(1, Meaning.TIMES)) {
+            return true;
+        }
         return endsHere()
                 && (line.stitches || cursor.peek(begin - cursor.at + 1).is(Meaning.EQUALS));
     }
 
     /** "+6," before the count. */
     private void overChange() {
+        if (cursor.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
+            cursor.next();
+            cursor.skip(Meaning.NUMBER, Meaning.DASH, Meaning.TO, Meaning.AND);
+            cursor.accept(Meaning.COLON);
+        }
         boolean signed = cursor.is(Meaning.AND) || cursor.is(Meaning.DASH);
         if (signed
                 && cursor.is(1, Meaning.NUMBER)
@@ -75,17 +96,16 @@ final class CountReader {
 
     /** The bracket's end; over a remark after a count with its unit ("18 sts - it curls"); or the line's end. */
     private boolean shut() {
-        if (cursor.accept(Meaning.SHUT) || cursor.done() || cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.FINISH)) {
-            cursor.accept(Meaning.OPEN);
+        boolean mistyped = cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.FINISH);
+        if (mistyped) {
+            cursor.next();
+        }
+        if (mistyped || cursor.accept(Meaning.SHUT) || cursor.done()) {
             return true;
         }
-        boolean remark = named
-                && (cursor.is(Meaning.DASH)
-                        || cursor.is(Meaning.COMMA)
-                        || cursor.is(Meaning.SEMICOLON)
-                        || cursor.is(Meaning.STOP));
+        boolean remark = named && cursor.peek().meaning().parts();
         while (remark && !cursor.done() && !cursor.is(Meaning.SHUT)) {
-            if (cursor.next().meaning().makes()) {
+            if (cursor.next().meaning().makes() && !ofSts) {
                 return false;
             }
         }
@@ -162,7 +182,7 @@ final class CountReader {
     /** "…, 18 sc" as the last words: perhaps the count. Adds it as one that is not sure; the cursor stays. */
     boolean perhaps() {
         int begin = cursor.at;
-        boolean named = line.worked && cursor.is(Meaning.NUMBER) && unitAhead();
+        boolean named = (line.worked || line.taken) && cursor.is(Meaning.NUMBER) && unitAhead();
         if (!named) {
             return false;
         }
@@ -171,7 +191,7 @@ final class CountReader {
         cursor.skip(Meaning.ST);
         boolean ends = onlyMarks(0) || cursor.peek().meaning().parts() && joinsAfter();
         if (ends) {
-            line.counts.add(new Count(number, cursor.since(begin), false));
+            line.counts.add(new Count(number, cursor.since(begin), line.taken));
         }
         cursor.at = begin;
         return ends;
@@ -205,6 +225,8 @@ final class CountReader {
         parts = 0;
         ofStitches = false;
         named = false;
+        ofSts = false;
+        total = 0;
         do {
             int before = cursor.at;
             cursor.skip(
@@ -218,7 +240,9 @@ final class CountReader {
                     Meaning.OF,
                     Meaning.WORK,
                     Meaning.FILLER);
-            if (!cursor.is(Meaning.NUMBER)) {
+            boolean jammed =
+                    cursor.is(Meaning.ORDINAL) && cursor.peek().value() % 10 == 1 && cursor.is(1, Meaning.SHUT);
+            if (!cursor.is(Meaning.NUMBER) && !jammed) {
                 cursor.at = before;
                 return parts > 0 && cursor.peek(-1).is(Meaning.AND) == false;
             }
@@ -246,21 +270,21 @@ final class CountReader {
     private boolean unit(int number) {
         parts++;
         boolean counted = true;
-        boolean total = false;
+        boolean inTotal = false;
         cursor.accept(Meaning.DASH);
         while (true) {
             switch (cursor.peek().meaning()) {
                 case ST, STITCH, SPECIAL, SLIP -> {
-                    cursor.next();
+                    ofSts |= cursor.next().is(Meaning.ST);
                     named = true;
                 }
                 case FILLER, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
                 case PER, EACH -> {
-                    if (!cursor.is(1, Meaning.ROUND)) {
+                    if (!cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.COMMA) && !cursor.is(1, Meaning.SHUT)) {
                         return false;
                     }
                     cursor.next();
-                    cursor.next();
+                    cursor.accept(Meaning.ROUND);
                 }
                 case CHAIN -> {
                     cursor.next();
@@ -273,7 +297,7 @@ final class CountReader {
                 case NUMBER -> {
                     if (!cursor.is(1, Meaning.CHAINSPACE)
                             && !(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE))) {
-                        count(number, counted, total);
+                        count(number, counted, inTotal);
                         return true;
                     }
                     cursor.next();
@@ -285,9 +309,15 @@ final class CountReader {
                 }
                 case TOTAL -> {
                     cursor.next();
-                    total = true;
+                    inTotal = true;
                 }
                 case IN -> {
+                    if (cursor.is(1, Meaning.EACH) && !cursor.is(2, Meaning.ST)) {
+                        cursor.next();
+                        cursor.next();
+                        inTotal = true;
+                        continue;
+                    }
                     if (!cursor.is(1, Meaning.TOTAL) && !cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.THE)) {
                         return false;
                     }
@@ -298,22 +328,23 @@ final class CountReader {
                     return false;
                 }
                 default -> {
-                    count(number, counted, total);
+                    count(number, counted, inTotal);
                     return true;
                 }
             }
         }
     }
 
-    private void count(int number, boolean counted, boolean total) {
+    private void count(int number, boolean counted, boolean inTotal) {
+        if (inTotal) {
+            total = number;
+            ofStitches = true;
+            return;
+        }
         all += number;
         if (counted) {
             ofStitches = true;
             stitches += number;
-        }
-        if (total) {
-            stitches = number;
-            all = number;
         }
     }
 

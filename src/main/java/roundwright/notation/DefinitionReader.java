@@ -45,7 +45,9 @@ final class DefinitionReader {
                     return words > 0 && (own || stitch);
                 }
                 case COLON -> {
-                    return words > 0 && stitch && !cursor.is(-1, Meaning.NUMBER);
+                    if (!own || stitch || !cursor.is(-1, Meaning.ST)) {
+                        return words > 0 && stitch && !cursor.is(-1, Meaning.NUMBER);
+                    }
                 }
                 case UNKNOWN, TIMES, THE, INC, DEC, TOG, MEASURE -> own = true;
                 case SPECIAL -> stitch = true;

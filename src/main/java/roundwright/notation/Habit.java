@@ -27,6 +27,8 @@ public enum Habit {
     LOOPS(2),
     /** "dc inc": an increase in dc, or a dc and then an increase. */
     NAME_AND_SHAPING(2),
+    /** One starting chain stands apart, or counts as a stitch. */
+    SINGLE_CHAIN(2),
     /** Chains between stitches are not counted, or are. */
     CHAINS(2),
     /** A list without any repeat is worked once, or until the round is full. */

@@ -71,7 +71,8 @@ final class Items {
     private void bracket(Choice bracket, Often often, Span words) {
         int last = nodes.size() - 1;
         Node alone = repeated(bodyOf(bracket), often, bracket.span().to(words));
-        if (!often.repeat() || last == from) {
+        boolean oneStep = bodyOf(bracket).size() == 1 && !often.times().fills();
+        if (!often.repeat() && !oneStep || last == from) {
             nodes.set(last, alone);
             return;
         }

@@ -105,6 +105,7 @@ final class LabelReader {
     /** "Rnd 3", "R 8-12", "Rounds 8, 9 and 10", "Rnd #3". */
     private Optional<Label> named(int begin) {
         cursor.at = begin;
+        cursor.skip(Meaning.IN, Meaning.FOR, Meaning.THE);
         if (!cursor.accept(Meaning.ROUND)) {
             return Optional.empty();
         }
@@ -200,7 +201,15 @@ final class LabelReader {
         if (cursor.accept(Meaning.OPEN) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.SHUT)) {
             int number = cursor.next().value();
             cursor.next();
-            return Optional.of(new Label(number, number, cursor.since(begin)));
+            int last = number;
+            if (cursor.is(Meaning.DASH)
+                    && cursor.is(1, Meaning.OPEN)
+                    && cursor.is(2, Meaning.NUMBER)
+                    && cursor.is(3, Meaning.SHUT)) {
+                last = Math.max(number, cursor.peek(2).value());
+                cursor.at += 4;
+            }
+            return Optional.of(new Label(number, last, cursor.since(begin)));
         }
         return Optional.empty();
     }
@@ -225,6 +234,9 @@ final class LabelReader {
             return Optional.empty();
         }
         Label label = range(begin, false).orElseThrow();
+        if (begin > 0 && cursor.peek(begin - cursor.at - 1).is(Meaning.MARK)) {
+            return Optional.of(label);
+        }
         Token mark = cursor.peek();
         boolean marked = switch (mark.meaning()) {
             case STOP, COLON, SHUT -> true;

@@ -21,6 +21,7 @@ public final class LineReader {
         line.labelled = label.isPresent();
         Optional<Reference> reference = new ReferenceReader(line.cursor).read();
         line.stitches = reference.isPresent();
+        line.taken = reference.isPresent();
         List<Node> body = new SequenceReader(line).line();
         return new WrittenLine(
                 text,

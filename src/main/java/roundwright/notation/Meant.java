@@ -84,6 +84,9 @@ final class Meant {
     }
 
     private Work placed() {
+        if (place != null && place.loop && unit.manner() != Manner.PLAIN) {
+            place.target = Target.NEXT;
+        }
         if (place == null) {
             return line.ring ? unit.in(Target.RING, 0) : line.foundation ? unit.in(Target.FOUNDATION, 0) : unit;
         }
@@ -178,7 +181,7 @@ final class Meant {
         if (line.startCounts) {
             return into;
         }
-        return line.openStart ? choice(Habit.STARTING_CHAIN, first, into) : first;
+        return line.openStart ? choice(line.startHabit, first, into) : first;
     }
 
     /** "in every third st": plain stitches up to it, then this, until the round is full. */

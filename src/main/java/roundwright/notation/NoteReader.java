@@ -64,6 +64,11 @@ final class NoteReader {
         return first.makes() || first == Meaning.STAR || first == Meaning.OPEN;
     }
 
+    /** As {@link #workAhead}, but a bracket or an asterisk alone is not taken for a step. */
+    boolean stepAhead(int ahead) {
+        return workAhead(ahead) && !cursor.is(ahead, Meaning.OPEN) && !cursor.is(ahead, Meaning.STAR);
+    }
+
     private static boolean skippable(Meaning meaning) {
         return switch (meaning) {
             case AND, WORK, COMMA, START, CONTINUE, NOW -> true;

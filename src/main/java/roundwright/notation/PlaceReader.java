@@ -35,6 +35,8 @@ final class PlaceReader {
             case HOLD -> true;
             case ORDINAL -> true;
             case ROUND -> !cursor.is(1, Meaning.NUMBER);
+            case MAGIC, RING -> cursor.peek(-1).is(Meaning.STITCH);
+            case PER -> cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.STITCH);
             default -> false;
         };
     }
@@ -154,7 +156,7 @@ final class PlaceReader {
             return false;
         }
         switch (token.meaning()) {
-            case EACH -> place.each = true;
+            case EACH, PER -> place.each = true;
             case NEXT -> place.next = true;
             case SAME -> place.same = true;
             case LAST -> place.last = true;
@@ -279,7 +281,7 @@ final class PlaceReader {
         if (numbered && (cursor.is(Meaning.SPACE) || cursor.is(1, Meaning.SPACE) && cursor.is(Meaning.DASH))) {
             cursor.skip(Meaning.DASH, Meaning.SPACE);
             place.target = Target.SPACE;
-        } else if (!numbered || !place.top) {
+        } else if (!numbered || !place.top && !place.same) {
             cursor.at = before;
         }
         return true;

@@ -34,10 +34,14 @@ final class Reading {
     boolean worked;
 
     boolean labelled;
+    /** The line takes over the steps of another. */
+    boolean taken;
     /** Whether the line has stated its count. */
     boolean counted;
     /** The starting chain as a choice still open. */
     boolean openStart;
+
+    Habit startHabit = Habit.STARTING_CHAIN;
     /** The line says that its starting chain counts. */
     boolean startCounts;
     /** Rounds that the line is to be worked for ("for 6 rounds"); 0 where it does not say. */

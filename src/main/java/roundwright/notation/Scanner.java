@@ -85,6 +85,10 @@ final class Scanner {
         if (next >= length || ",;.)]}*=".indexOf(folded[next]) >= 0) {
             return !afterBracket();
         }
+        boolean jammed = at > 0 && digit(folded[at - 1]);
+        if (jammed && next > end && folded[next] == 'i' && next + 1 < length && folded[next + 1] == 'n') {
+            return true;
+        }
         boolean count = "([{".indexOf(folded[next]) >= 0 && next > end;
         boolean letters = letter(folded[next]) && folded[at] != 'x' && folded[at] != 'a';
         return (count || letters || digit(folded[next]) && folded[at] != 'x' || folded[next] == '-') && !afterBracket();
@@ -132,9 +136,21 @@ final class Scanner {
         if (roman > 0) {
             add(Meaning.NUMBER, roman, ownEnd);
         } else if (best == null) {
-            add(Spelling.meant(folded, at, endOfWord(at)), endOfWord(at));
+            unknown(ownEnd);
         } else if (!compound(best, bestEnd)) {
             add(best, overDot(bestEnd));
+        }
+    }
+
+    /** A word that is in no list: with a letter slipped, or cut in two by a blank. */
+    private void unknown(int end) {
+        int next = end < length && folded[end] == ' ' ? end + 1 : end;
+        int nextEnd = next > end ? endOfWord(next) : end;
+        Lexicon.Entry joined = nextEnd > next ? Spelling.joined(folded, at, end, next, nextEnd) : null;
+        if (joined != null) {
+            add(joined, nextEnd);
+        } else {
+            add(Spelling.meant(folded, at, end), end);
         }
     }
 
@@ -144,6 +160,12 @@ final class Scanner {
 
     /** Over the full stop of an abbreviation ("ea. st", "d.c. into"), which ends no sentence. */
     private int overDot(int end) {
+        if (end + 2 < length && folded[end] == '(' && folded[end + 1] == 's' && folded[end + 2] == ')') {
+            return end + 3;
+        }
+        if (end - at == 1 && folded[at] == 'w' && end < length && folded[end] == '/') {
+            return end + 1;
+        }
         boolean dotted = end < length && folded[end] == '.' && end - at <= 6;
         int next = end + 1;
         while (dotted && next < length && folded[next] == ' ') {

@@ -78,7 +78,7 @@ final class SequenceReader {
 
     private void item() {
         Token token = cursor.peek();
-        if (counted() || repeated() || starts.read() || rounds()) {
+        if (counted() || timesFirst() || repeated() || starts.read() || rounds()) {
             return;
         }
         if (token.meaning().parts()) {
@@ -147,8 +147,46 @@ final class SequenceReader {
         return true;
     }
 
+    /** "6 x (dc, inc)". */
+    private boolean timesFirst() {
+        boolean first = cursor.is(Meaning.NUMBER)
+                && cursor.is(1, Meaning.TIMES)
+                && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
+        int begin = cursor.at;
+        if (!first || countAfterTimes()) {
+            return false;
+        }
+        int number = cursor.next().value();
+        cursor.next();
+        int before = items.nodes.size();
+        if (cursor.is(Meaning.OPEN)) {
+            bracket();
+        } else {
+            stars();
+        }
+        if (items.nodes.size() == before + 1
+                && items.last() instanceof Node.Choice choice
+                && choice.habit() == Habit.BARE_BRACKET) {
+            Node.Repeat filling = (Node.Repeat) choice.options().get(0);
+            items.nodes.set(before, new Node.Repeat(cursor.since(begin), filling.body(), Times.of(number), List.of()));
+        }
+        return true;
+    }
+
+    /** "… 6 times (18 sts)": what stands in the bracket is the count. */
+    private boolean countAfterTimes() {
+        int begin = cursor.at;
+        cursor.at += 2;
+        boolean count = !items.empty() && counts.ahead();
+        cursor.at = begin;
+        return count;
+    }
+
     private boolean repeated() {
         int begin = cursor.at;
+        if (items.empty() && (cursor.is(Meaning.NUMBER) || cursor.is(Meaning.REPEAT) && cursor.is(1, Meaning.OPEN))) {
+            return cursor.accept(Meaning.REPEAT);
+        }
         Often often = repeats.read();
         if (often == null) {
             return false;
@@ -198,6 +236,10 @@ final class SequenceReader {
         }
         Place place = cursor.is(Meaning.IN) ? line.places.read() : null;
         Span span = cursor.since(begin);
+        if (!parted && place == null && body.size() == 1 && shapes(items.last()) && shapes(body.get(0))) {
+            items.nodes.add(new Note(span, Feature.OTHER));
+            return;
+        }
         if (place != null && !place.fills() || place != null && place.target == Target.SPACE) {
             items.add(together(span, body, place));
         } else if (place != null) {
@@ -207,6 +249,14 @@ final class SequenceReader {
         }
     }
 
+    /** Whether the node is one shaping step: a bracket with one straight after another says it in other words. */
+    private static boolean shapes(Node node) {
+        if (node instanceof Node.Choice choice) {
+            return shapes(choice.options().get(choice.options().size() - 1));
+        }
+        return node instanceof Work work && work.takes() != work.makes() && work.manner() != Manner.CHAIN;
+    }
+
     private Node together(Span span, List<Node> body, Place place) {
         boolean below = place.target == Target.NEXT && !place.same;
         Times times = place.fills() ? place.times() : Times.of(Math.max(1, place.number));
@@ -214,7 +264,7 @@ final class SequenceReader {
     }
 
     private void step(Token token) {
-        boolean perhapsCount = depth == 0 && items.parted && !items.empty() && counts.perhaps();
+        boolean perhapsCount = depth == 0 && items.parted && (line.taken || !items.empty()) && counts.perhaps();
         Node node = stitches.read();
         if (node != null) {
             items.add(perhapsCount ? orCount(node) : node);
@@ -301,11 +351,11 @@ final class SequenceReader {
                 && !cursor.is(Meaning.SHUT)
                 && !cursor.is(Meaning.OPEN)
                 && !cursor.is(Meaning.STAR)
-                && !notes.workAhead(0)) {
+                && !notes.stepAhead(0)) {
             cursor.next();
         }
         boolean among =
-                !items.parted && !items.empty() || !cursor.peek().meaning().parts() && notes.workAhead(0);
+                !items.parted && !items.empty() || !cursor.peek().meaning().parts() && notes.stepAhead(0);
         if (among) {
             line.doubt(cursor.since(begin));
         }

@@ -35,6 +35,18 @@ final class Spelling {
         return entry == null ? UNKNOWN : entry;
     }
 
+    /** The word that two halves make together; null where they make none. */
+    static Lexicon.Entry joined(char[] text, int start, int end, int next, int nextEnd) {
+        int length = end - start + nextEnd - next;
+        if (length > LONGEST) {
+            return null;
+        }
+        char[] whole = java.util.Arrays.copyOfRange(text, start, start + length);
+        System.arraycopy(text, start, whole, 0, end - start);
+        System.arraycopy(text, next, whole, end - start, nextEnd - next);
+        return word(whole, length);
+    }
+
     private Lexicon.Entry swapped() {
         for (int i = start; i + 1 < end; i++) {
             char[] word = java.util.Arrays.copyOfRange(text, start, end);
@@ -51,7 +63,7 @@ final class Spelling {
 
     private Lexicon.Entry near() {
         int length = end - start;
-        for (int i = 1; i < length && length > LONG; i++) {
+        for (int i = 1; i < length && length >= LONG; i++) {
             char[] shorter = new char[length - 1];
             System.arraycopy(text, start, shorter, 0, i);
             System.arraycopy(text, start + i + 1, shorter, i, length - i - 1);
@@ -116,6 +128,8 @@ final class Spelling {
                     REPEAT,
                     TIMES,
                     ROUND,
+                    SPACE,
+                    FROM,
                     REMAINING -> true;
             default -> false;
         };

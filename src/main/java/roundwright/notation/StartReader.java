@@ -25,6 +25,7 @@ final class StartReader {
     boolean read() {
         return switch (cursor.peek().meaning()) {
             case MAGIC -> magic();
+            case RING -> !line.worked && magic();
             case CHAIN -> chain();
             case NUMBER -> cursor.is(1, Meaning.CHAIN) && chain() || cursor.is(1, Meaning.MAGIC) && numberedRing();
             case SLIP -> slip(false);
@@ -143,7 +144,8 @@ final class StartReader {
                 Hold.BOTH,
                 Target.NEXT,
                 "");
-        items.addApart(new Choice(span, Habit.STARTING_CHAIN, List.of(apart, counts)));
+        line.startHabit = number == 1 ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN;
+        items.addApart(new Choice(span, line.startHabit, List.of(apart, counts)));
         line.openStart = true;
     }
 
@@ -163,7 +165,7 @@ final class StartReader {
         for (int i = 0; line.ring && i < items.nodes.size(); i++) {
             Node node = items.nodes.get(i);
             if (node instanceof Choice choice
-                    && choice.habit() == Habit.STARTING_CHAIN
+                    && choice.habit() == line.startHabit
                     && choice.options().get(1) instanceof Work counts) {
                 items.nodes.set(
                         i,
@@ -225,7 +227,7 @@ final class StartReader {
 
     private void settle(boolean not) {
         for (int i = 0; i < items.nodes.size(); i++) {
-            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.STARTING_CHAIN) {
+            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == line.startHabit) {
                 items.nodes.set(i, choice.options().get(not ? 0 : 1));
                 line.startCounts = !not;
                 line.openStart = false;
@@ -306,6 +308,10 @@ final class StartReader {
     private boolean slip(boolean told) {
         int begin = cursor.at;
         cursor.next();
+        if (!line.worked && ringAhead()) {
+            overPlace();
+            return ringOfChains(begin);
+        }
         if (told || joins()) {
             overPlace();
             joined(begin);
@@ -325,6 +331,7 @@ final class StartReader {
                 case FIRST, TOP, JOIN, CLOSE, FORM, TCHAIN, START -> first = true;
                 case ORDINAL ->
                     first |= cursor.is(ahead + 1, Meaning.CHAIN)
+                            || cursor.is(ahead + 1, Meaning.OF)
                             || cursor.peek(ahead).value() == 1;
                 default -> {}
             }

@@ -6,10 +6,11 @@ import java.util.OptionalInt;
  * A line that tells how the pattern is written instead of what to do: "Ch 1 at the start never counts as a stitch",
  * "MB = 5 tr tog in one stitch", "X = dc, V = increase".
  *
+ * @param single whether it speaks of a single starting chain
  * @param startingChain the option of {@link Habit#STARTING_CHAIN} that it settles, where it does
  */
-public record Statement(boolean tells, OptionalInt startingChain) {
-    private static final Statement NOTHING = new Statement(false, OptionalInt.empty());
+public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
+    private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
 
     /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */
     public static Statement read(String text, Vocabulary vocabulary) {
@@ -22,7 +23,7 @@ public record Statement(boolean tells, OptionalInt startingChain) {
         if (defines && !vocabulary.isEmpty()) {
             new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
         }
-        return new Statement(defines || chain.isPresent(), chain);
+        return new Statement(defines || chain.isPresent(), chain, single(cursor));
     }
 
     private static OptionalInt startingChain(Cursor cursor) {
@@ -42,12 +43,29 @@ public record Statement(boolean tells, OptionalInt startingChain) {
         return chain && counts ? OptionalInt.of(not ? 0 : 1) : OptionalInt.empty();
     }
 
+    private static boolean single(Cursor cursor) {
+        cursor.at = 0;
+        for (int i = 0; i < cursor.size(); i++) {
+            boolean one = cursor.is(i, Meaning.CHAIN)
+                    && (number(cursor, i + 1) || number(cursor, i + 2) || number(cursor, i - 1));
+            if (one) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean number(Cursor cursor, int i) {
+        return cursor.is(i, Meaning.NUMBER) && cursor.peek(i).value() == 1;
+    }
+
     /** Whether the token at {@code i} is part of a step that the line has one do. */
     private static boolean works(Cursor cursor, int i) {
         Meaning meaning = cursor.peek(i).meaning();
         Meaning after = cursor.peek(i + 1).meaning();
         return switch (meaning) {
-            case NUMBER -> after == Meaning.STITCH;
+            case NUMBER ->
+                after == Meaning.STITCH && !cursor.is(i - 1, Meaning.COUNTSAS) && !cursor.is(i - 1, Meaning.EQUALS);
             case EACH -> after == Meaning.ST || after == Meaning.STITCH;
             case RING, MAGIC, INC, DEC, REPEAT, STAR, HOOK -> true;
             default -> false;

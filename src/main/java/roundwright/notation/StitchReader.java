@@ -83,7 +83,7 @@ final class StitchReader {
             case INC -> increase(core);
             case DEC, INVDEC -> decrease(core);
             case TOG -> {
-                if (token.name() == null) {
+                if (token.name() == null && number < 2) {
                     return null;
                 }
                 together(core, number);
@@ -113,8 +113,9 @@ final class StitchReader {
             int before = cursor.at;
             cursor.next();
             boolean place = line.places.starts();
-            cursor.at = place ? cursor.at : before;
-            return place;
+            boolean listed = cursor.is(Meaning.COMMA) && cursor.peek(-3).is(Meaning.OPEN);
+            cursor.at = place || listed ? cursor.at : before;
+            return place || listed;
         }
         return cursor.is(Meaning.IN) || cursor.is(Meaning.EACH) || alone();
     }
@@ -125,6 +126,9 @@ final class StitchReader {
                 || cursor.peek().meaning().parts() && cursor.peek(1).is(Meaning.FINISH);
         if (last || cursor.is(Meaning.EQUALS)) {
             return !line.worked && (line.ring || line.labelled) || line.worked && cursor.is(Meaning.EQUALS);
+        }
+        if (cursor.is(Meaning.COMMA) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.IN)) {
+            return true;
         }
         boolean marked = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT);
         return marked
@@ -316,7 +320,7 @@ final class StitchReader {
             return nothing;
         }
         return core.first && !line.begun && line.openStart
-                ? new Node.Choice(skip.span(), Habit.STARTING_CHAIN, List.of(skip, nothing))
+                ? new Node.Choice(skip.span(), line.startHabit, List.of(skip, nothing))
                 : skip;
     }
 
@@ -352,7 +356,9 @@ final class StitchReader {
             cursor.at = before;
             return 0;
         }
-        return cursor.next().value();
+        int number = cursor.next().value();
+        cursor.skip(Meaning.ST);
+        return number;
     }
 
     /** "x 6 in ring", "6 times in next st", "twice in next st": how many, and then where; 0 where it is not so. */
@@ -373,6 +379,9 @@ final class StitchReader {
     private boolean beginsNext() {
         Token number = cursor.peek();
         Token after = cursor.peek(1);
+        if (after.is(Meaning.ST)) {
+            return cursor.is(2, Meaning.IN) || cursor.is(2, Meaning.EACH);
+        }
         if (!after.meaning().makes()
                 && !after.is(Meaning.ST)
                 && !(after.is(Meaning.HOLD) && cursor.peek(2).meaning().makes())) {

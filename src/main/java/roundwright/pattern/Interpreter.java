@@ -103,9 +103,16 @@ final class Interpreter {
             boolean loose = takes < stitches && Resolver.usesSpaces(pieces);
             boolean fitsBelow = stitches < 0 || takes == stitches || loose;
             boolean fitsStated = stated < 0 || makes == stated;
-            int misfit = (loose ? LOOSE : 0) + (fitsBelow ? 0 : MISFIT) + (fitsStated ? 0 : MISFIT);
+            int misfit = (loose ? LOOSE : 0)
+                    + (fitsBelow ? 0 : misfit(takes - stitches))
+                    + (fitsStated ? 0 : misfit(makes - stated))
+                    + (Resolver.hasEmptyLoop(pieces) ? 2 * MISFIT : 0);
             return new Interpretation(options, pieces, takes, makes, stated, cost + misfit, fitsBelow, fitsStated);
         });
+    }
+
+    private static int misfit(long difference) {
+        return MISFIT + (int) Math.min(5, Math.abs(difference) / 2);
     }
 
     private static List<int[]> assignments(Set<Habit> open) {

@@ -7,7 +7,10 @@ import roundwright.notation.Habit;
 /** How far a writer leans to each way of reading: the trade's usage, then what this writer's sums have shown. */
 final class Leaning {
     /** What it costs to read against what a writer has shown. */
-    private static final int AGAINST = 4;
+    private static final int AGAINST = 12;
+
+    /** The same where only one line has shown it. */
+    private static final int AGAINST_ONE = 5;
 
     private static final int OVERRULED = 1000;
 
@@ -30,6 +33,8 @@ final class Leaning {
         return switch (habit) {
             case SMALL_NUMBER -> new int[] {0, 2};
             case NUMBER_IN_NEXT -> new int[] {0, 1};
+            case SINGLE_CHAIN -> new int[] {0, 3};
+            case NAME_AND_SHAPING -> new int[] {0, 1};
             case NUMBER_AFTER_INCREASE -> new int[] {0, 2};
             case NUMBER_AFTER_DECREASE -> new int[] {1, 0};
             case BARE_LIST -> new int[] {0, 3};
@@ -75,7 +80,8 @@ final class Leaning {
     private void lean(Habit habit, int most, int[] seen) {
         int[] costs = cost[habit.ordinal()];
         for (int option = 0; option < costs.length; option++) {
-            costs[option] = option == most ? 0 : Math.min(OVERRULED, costs[option] + (seen[option] > 0 ? 2 : AGAINST));
+            int against = seen[option] > 0 ? 2 : seen[most] > 1 ? AGAINST : AGAINST_ONE;
+            costs[option] = option == most ? 0 : Math.min(OVERRULED, costs[option] + against);
         }
     }
 }

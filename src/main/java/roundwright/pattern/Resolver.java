@@ -126,6 +126,14 @@ final class Resolver {
         return nodes.stream().allMatch(Note.class::isInstance);
     }
 
+    /** Whether something that fills the round found no room in it. */
+    static boolean hasEmptyLoop(List<Piece> pieces) {
+        return pieces.stream()
+                .anyMatch(piece -> piece instanceof Piece.Loop loop
+                        ? loop.times() == 0 || hasEmptyLoop(loop.body())
+                        : ((Piece.Run) piece).times() == 0);
+    }
+
     /** Whether anything of the round goes into spaces of the round below. */
     static boolean usesSpaces(List<Piece> pieces) {
         return intoSpaces(pieces);

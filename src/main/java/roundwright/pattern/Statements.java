@@ -1,10 +1,10 @@
 package roundwright.pattern;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import roundwright.notation.Habit;
 import roundwright.notation.LineReader;
 import roundwright.notation.Statement;
@@ -18,7 +18,7 @@ final class Statements {
 
     private final Vocabulary vocabulary = new Vocabulary();
     private final Map<SourceLine, Boolean> telling = new IdentityHashMap<>();
-    private OptionalInt startingChain = OptionalInt.empty();
+    private final Map<Habit, Integer> startingChains = new EnumMap<>(Habit.class);
 
     void readAll(List<PartText> parts) {
         int marked = 0;
@@ -39,7 +39,9 @@ final class Statements {
             telling.put(line, true);
         }
         if (statement.startingChain().isPresent()) {
-            startingChain = statement.startingChain();
+            startingChains.put(
+                    statement.single() ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN,
+                    statement.startingChain().getAsInt());
         }
     }
 
@@ -56,7 +58,11 @@ final class Statements {
 
     /** The habits that someone settled, and those that the pattern itself settles where no one did. */
     Habits over(Habits habits) {
-        boolean open = startingChain.isPresent() && !habits.overruled().containsKey(Habit.STARTING_CHAIN);
-        return open ? habits.with(Habit.STARTING_CHAIN, startingChain.getAsInt()) : habits;
+        Habits all = habits;
+        for (Map.Entry<Habit, Integer> said : startingChains.entrySet()) {
+            boolean open = !habits.overruled().containsKey(said.getKey());
+            all = open ? all.with(said.getKey(), said.getValue()) : all;
+        }
+        return all;
     }
 }
