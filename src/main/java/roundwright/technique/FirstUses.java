@@ -1,6 +1,7 @@
 package roundwright.technique;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,9 +108,11 @@ public final class FirstUses {
 
     /** Every technique used, in working order and within one place in teaching order. */
     public List<Use> all() {
-        List<Use> uses = new ArrayList<>();
-        places.forEach(place -> uses.addAll(at(place.order())));
-        return uses;
+        return techniques.all().stream()
+                .filter(technique -> first.containsKey(technique.id()))
+                .map(technique -> new Use(technique, first.get(technique.id())))
+                .sorted(Comparator.comparingInt(use -> use.place().order()))
+                .toList();
     }
 
     /** Where a technique comes first; empty where the pattern does not use it. */

@@ -6,7 +6,6 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -47,7 +46,7 @@ public final class Wording {
             throw new IllegalArgumentException("no wording '" + key + "' in room '" + room + "'");
         }
         MessageFormat format = new MessageFormat(sentence, Locale.UK);
-        return format.format(plainNumbers(arguments));
+        return format.format(plainNumbers(sentence, arguments));
     }
 
     public boolean has(String key) {
@@ -68,11 +67,17 @@ public final class Wording {
         return String.join(", ", first) + " and " + things.get(things.size() - 1);
     }
 
-    private static Object[] plainNumbers(Object[] arguments) {
-        return Arrays.stream(arguments).map(Wording::withoutGrouping).toArray();
+    private static Object[] plainNumbers(String sentence, Object... arguments) {
+        Object[] plain = arguments.clone();
+        for (int place = 0; place < plain.length; place++) {
+            if (!sentence.contains("{" + place + ",")) {
+                plain[place] = withoutGrouping(plain[place]);
+            }
+        }
+        return plain;
     }
 
-    /** MessageFormat would write 1200 as "1,200", which in this trade reads as two numbers. */
+    /** MessageFormat would write 1200 as "1,200", which in this trade reads as two numbers. A choice needs the number itself. */
     private static Object withoutGrouping(Object argument) {
         boolean large = argument instanceof Number number && Math.abs(number.longValue()) >= 1000;
         return large && (argument instanceof Integer || argument instanceof Long) ? argument.toString() : argument;

@@ -3,6 +3,8 @@ package roundwright.course.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
@@ -54,6 +56,9 @@ public record CourseDocument(String text, List<Section> sections) {
 
     /** Cuts the blocks of a file into sections. */
     private static final class Sections {
+        private static final Pattern MARKS = Pattern.compile("\\s*\uFEFF?\\s*#{1,6}");
+        private static final Pattern CLOSING_MARKS = Pattern.compile("(?:^|\\s)\\s*#+\\s*$");
+
         private final String text;
         private final Node document;
         private final List<Section> sections = new ArrayList<>();
@@ -68,6 +73,9 @@ public record CourseDocument(String text, List<Section> sections) {
             List<Node> blocks = new ArrayList<>();
             for (Node node = document.getFirstChild(); node != null; node = node.getNext()) {
                 blocks.add(node);
+            }
+            if (blocks.isEmpty()) {
+                section(blocks, text.length());
             }
             int from = 0;
             for (int to = 1; to <= blocks.size(); to++) {
@@ -86,16 +94,10 @@ public record CourseDocument(String text, List<Section> sections) {
         }
 
         private void section(List<Node> blocks, int end) {
-            boolean headed = begins(blocks.get(0));
+            boolean headed = !blocks.isEmpty() && begins(blocks.get(0));
             int start = sections.isEmpty() ? 0 : start(blocks.get(0));
             Span heading = headed ? span(blocks.get(0)) : new Span(start, start);
-            HeadingForm form = headed
-                    ? form((Heading) blocks.get(0))
-                    : new HeadingForm(
-                            Kind.OTHER,
-                            new Written("", start, List.of()),
-                            java.util.OptionalInt.empty(),
-                            Section.Form.RIGHT);
+            HeadingForm form = headed ? form((Heading) blocks.get(0)) : HeadingForm.none(start);
             named |= form.kind() == Kind.COURSE;
             EntryReader reader = new EntryReader(text);
             blocks.subList(headed ? 1 : 0, blocks.size()).forEach(reader::read);
@@ -120,10 +122,13 @@ public record CourseDocument(String text, List<Section> sections) {
             if (lines.size() > 1) {
                 return Written.of(text, lines.subList(0, lines.size() - 1));
             }
-            Span line = lines.get(0);
-            int from = line.start() + heading.getLevel();
-            String rest = text.substring(from, line.end()).replaceFirst("(^|\\s)#+\\s*$", "");
-            return Written.of(text, List.of(new Span(from, from + rest.length())));
+            Matcher marks = MARKS.matcher(text);
+            marks.region(lines.get(0).start(), lines.get(0).end());
+            int from = marks.lookingAt() ? marks.end() : lines.get(0).start();
+            String rest = text.substring(from, lines.get(0).end());
+            Matcher closing = CLOSING_MARKS.matcher(rest);
+            int to = closing.find() ? from + closing.start() : lines.get(0).end();
+            return Written.of(text, List.of(new Span(from, to)));
         }
 
         private static Span span(Node block) {

@@ -125,13 +125,17 @@ public final class CourseEdits {
 
     /** Puts a part after the last, before the lessons. */
     public CourseDocument addPart(String name, List<String> lines) {
-        List<String> written = new ArrayList<>(List.of("## Part: " + Writing.words(name), ""));
-        lines.forEach(line -> written.add("- " + Writing.words(line)));
-        Optional<Section> lesson = document.of(Kind.LESSON).stream().findFirst();
-        return edited(List.of(section(
-                lesson.map(section -> section.span().start())
-                        .orElse(document.text().length()),
-                written)));
+        List<Section> lessons = document.of(Kind.LESSON);
+        int at = lessons.isEmpty()
+                ? document.text().length()
+                : lessons.get(0).span().start();
+        int number = document.of(Kind.PART).size();
+        CourseDocument written = edited(List.of(section(at, List.of("## Part: " + Writing.words(name)))));
+        for (String line : lines) {
+            Section part = written.of(Kind.PART).get(number);
+            written = new LineEdits(written, part).insert(part.entries().size(), line);
+        }
+        return written;
     }
 
     public CourseDocument removePart(String part) {

@@ -1,7 +1,9 @@
 package roundwright.course.file;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import roundwright.course.Course;
 import roundwright.course.CourseSettings;
 import roundwright.course.Lesson;
@@ -51,6 +53,9 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
 
     /** One reading of one document. */
     private static final class Reading {
+        /** No course has more lessons, or techniques of its own; the rest are kept in the file and not read. */
+        private static final int MOST = 400;
+
         private final CourseDocument document;
         private final Problems problems;
 
@@ -68,7 +73,7 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
             PatternLines lines = new PatternLines(document.of(Kind.PART), problems);
             Pattern pattern = lines.read(stated);
             Terms terms = pattern.terms();
-            List<Technique> own = new TechniqueReader(terms, problems).read(document.of(Kind.TECHNIQUE));
+            List<Technique> own = new TechniqueReader(terms, problems).read(few(document.of(Kind.TECHNIQUE)));
             List<PlacedLesson> lessons = lessons(pattern, Techniques.catalogue().with(own));
             Course course = new Course(
                     head.map(section -> section.title().text()).orElse(""),
@@ -82,11 +87,18 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
             return new CourseFile(document, course, lines.places(), problems.inOrder());
         }
 
+        private List<Section> few(List<Section> sections) {
+            if (sections.size() > MOST) {
+                problems.error("too-many-sections", sections.get(MOST).heading(), MOST);
+            }
+            return sections.subList(0, Math.min(MOST, sections.size()));
+        }
+
         private Section emptyHead() {
             return new Section(
                     Kind.COURSE,
                     new Written("", 0, List.of()),
-                    java.util.OptionalInt.empty(),
+                    OptionalInt.empty(),
                     Section.Form.RIGHT,
                     new Span(0, 0),
                     new Span(0, 0),
@@ -96,8 +108,8 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
 
         private List<PlacedLesson> lessons(Pattern pattern, Techniques techniques) {
             LessonReader reader = new LessonReader(pattern.parts(), techniques, pattern.terms(), problems);
-            List<Section> sections = document.of(Kind.LESSON);
-            List<PlacedLesson> lessons = new java.util.ArrayList<>();
+            List<Section> sections = few(document.of(Kind.LESSON));
+            List<PlacedLesson> lessons = new ArrayList<>();
             for (Section section : sections) {
                 lessons.add(reader.read(section, lessons.size() + 1));
             }

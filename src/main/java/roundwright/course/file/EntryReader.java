@@ -3,7 +3,9 @@ package roundwright.course.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.commonmark.node.Block;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.ListBlock;
 import org.commonmark.node.ListItem;
@@ -56,7 +58,9 @@ final class EntryReader {
             for (Node item = block.getFirstChild(); item != null; item = item.getNext()) {
                 item((ListItem) item, block instanceof OrderedList, depth);
             }
-        } else if (block instanceof Block) {
+        } else if (block instanceof IndentedCodeBlock
+                || block instanceof FencedCodeBlock
+                || block instanceof BlockQuote) {
             passOver(spans(block));
         }
     }

@@ -27,7 +27,7 @@ final class HeadingChecks {
         int lessons = 0;
         for (Section section : document.sections()) {
             lessons += section.kind() == Kind.LESSON ? 1 : 0;
-            if (section.kind() == Kind.OTHER && level(section) == 1) {
+            if (section.kind() == Kind.OTHER && section.heading().length() > 0 && level(section) == 1) {
                 problems.error("second-name", section.heading());
             } else if (section.form() != Form.RIGHT) {
                 form(section, lessons);

@@ -20,6 +20,11 @@ record HeadingForm(Kind kind, Written title, OptionalInt number, Form form) {
             Map.of("part", Kind.PART, "lesson", Kind.LESSON, "technique", Kind.TECHNIQUE);
     private static final Pattern FORM = Pattern.compile("^(\\p{L}+)\\s*(\\d{1,6})?\\s*([:：])?\\s*(.*)$");
 
+    /** What stands before the first heading of a file. */
+    static HeadingForm none(int at) {
+        return new HeadingForm(Kind.OTHER, new Written("", at, List.of()), OptionalInt.empty(), Form.RIGHT);
+    }
+
     static HeadingForm of(Written heading, int level, boolean named) {
         Matcher matcher = FORM.matcher(heading.text());
         if (matcher.matches() && looksRight(matcher)) {

@@ -16,6 +16,9 @@ import roundwright.technique.Techniques;
 
 /** Reads a lesson out of its section. */
 final class LessonReader {
+    /** No homework names more stretches. */
+    private static final int MOST_STRETCHES = 100;
+
     private final List<Part> parts;
     private final Techniques techniques;
     private final Terms terms;
@@ -95,7 +98,7 @@ final class LessonReader {
         for (Written value : Values.of(section, "homework")) {
             for (Part part : parts) {
                 Matcher matcher = named(part).matcher(value.text());
-                while (matcher.find()) {
+                while (matcher.find() && rounds.size() < MOST_STRETCHES) {
                     Written named = value.part(matcher.start(), matcher.end());
                     rounds.addAll(References.read(named, parts, problems));
                 }

@@ -1,10 +1,10 @@
 package roundwright.course.file;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import roundwright.notation.Problem;
 import roundwright.notation.Span;
 import roundwright.notation.Terms;
@@ -23,7 +23,7 @@ final class PatternLines {
 
     PatternLines(List<Section> sections, Problems problems) {
         this.problems = problems;
-        Set<String> names = new HashSet<>();
+        Map<String, Integer> names = new HashMap<>();
         for (Section section : sections) {
             String name = name(section, names);
             List<Written> lines = section.entries().stream()
@@ -43,16 +43,17 @@ final class PatternLines {
     }
 
     /** Parts are told apart by their names, so one that has none, or another's, is given one. */
-    private String name(Section section, Set<String> names) {
+    private String name(Section section, Map<String, Integer> names) {
         String written = section.title().text();
         if (written.isBlank()) {
             problems.error("part-unnamed", section.heading());
         }
         String base = written.isBlank() ? "Part" : written;
         String name = base;
-        for (int number = 2; !names.add(name); number++) {
-            name = base + " " + number;
+        while (names.containsKey(name)) {
+            name = base + " " + names.merge(base, 1, Integer::sum);
         }
+        names.put(name, 1);
         if (!name.equals(written) && !written.isBlank()) {
             problems.error("part-repeated", section.heading(), written, name);
         }

@@ -2,6 +2,7 @@ package roundwright.course.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import roundwright.notation.Problem;
 import roundwright.notation.Severity;
@@ -66,6 +67,12 @@ final class Problems {
                         WORDS.say("problem." + key, arguments),
                         instead.stream().toList()),
                 replaceable);
+    }
+
+    /** Sentences may begin with a technique's name, which is written small. */
+    private static String sentence(String key, Object... arguments) {
+        String said = WORDS.say("problem." + key, arguments);
+        return said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1);
     }
 
     /** A problem that another room found, its span already one of the file. */

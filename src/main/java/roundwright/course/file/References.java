@@ -24,6 +24,9 @@ final class References {
     /** No one writes a stretch of more characters. */
     private static final int LONGEST = 200;
 
+    /** No lesson names more stretches. */
+    private static final int MOST = 500;
+
     private final List<Part> parts;
     private final Problems problems;
     private final List<RoundRange> ranges = new ArrayList<>();
@@ -38,7 +41,7 @@ final class References {
     /** The stretches that a value names, in its order; what cannot be read is reported and left out. */
     static List<RoundRange> read(Written value, List<Part> parts, Problems problems) {
         References references = new References(parts, problems);
-        value.split().forEach(references::stretch);
+        value.split().stream().limit(MOST).forEach(references::stretch);
         return references.ranges;
     }
 

@@ -17,7 +17,7 @@ import roundwright.notation.Span;
  * @param heading the heading's line or lines; empty at the file's start where the file begins without one
  * @param span heading and all below it
  * @param entries list items and lines of paragraphs, in order
- * @param passedOver blocks that are kept and not read: code, quotations, tables of other tools
+ * @param passedOver blocks that are set apart, so that they are kept and not read: code and quotations
  */
 public record Section(
         Kind kind,

@@ -9,8 +9,6 @@ import java.util.OptionalInt;
 import roundwright.course.CourseSettings;
 import roundwright.course.CourseSettings.Tension;
 import roundwright.course.Lesson.Entry;
-import roundwright.notation.Severity;
-import roundwright.notation.Span;
 import roundwright.notation.Terms;
 
 /** Reads the settings below the course's name. */
@@ -28,17 +26,17 @@ final class SettingsReader {
         missing("terms");
         missing("hook");
         missing("yarn");
-        Optional<Setting> tension = value("tension").or(() -> value("gauge"));
+        Optional<Setting> tension = section.setting("tension").or(() -> section.setting("gauge"));
         if (tension.isEmpty()) {
-            problems.remark("missing-tension", section.heading());
+            missing("tension");
         }
         return new CourseSettings(
-                value("hook").map(setting -> setting.value().text()),
-                value("yarn").map(setting -> setting.value().text()),
-                tension.flatMap(this::tension),
+                text("hook"),
+                text("yarn"),
+                tension.filter(setting -> !setting.value().isBlank()).flatMap(this::tension),
                 session(),
                 pace(),
-                words());
+                words(section, Keys.COURSE));
     }
 
     /** The terms that the file states; empty where it does not, or states others than UK or US. */
@@ -63,8 +61,16 @@ final class SettingsReader {
         return section.setting(key).filter(setting -> !setting.value().isBlank());
     }
 
+    /** The value, or the values of the list below the key. */
+    private Optional<String> text(String key) {
+        List<String> values =
+                Values.of(section, key).stream().map(Written::text).toList();
+        return values.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", values));
+    }
+
+    /** A file without a name has more pressing trouble. */
     private void missing(String key) {
-        if (section.setting(key).isEmpty()) {
+        if (section.setting(key).isEmpty() && !section.title().isBlank()) {
             problems.remark("missing-" + key, section.heading());
         }
     }
@@ -89,7 +95,8 @@ final class SettingsReader {
         }
         OptionalInt minutes = Amounts.minutes(setting.get().value().text());
         if (minutes.isEmpty()) {
-            unreadable("session-unreadable", setting.get());
+            Written value = setting.get().value();
+            problems.error("session-unreadable", value.span(), value.text());
         }
         return minutes.orElse(CourseSettings.USUAL_SESSION_MINUTES);
     }
@@ -102,19 +109,10 @@ final class SettingsReader {
         }
         OptionalDouble pace = Amounts.pace(setting.get().value().text());
         if (pace.isEmpty()) {
-            unreadable("pace-unreadable", setting.get());
+            Written value = setting.get().value();
+            problems.error("pace-unreadable", value.span(), value.text());
         }
         return pace;
-    }
-
-    private void unreadable(String key, Setting setting) {
-        Span at = setting.value().span();
-        problems.mendable(
-                Severity.ERROR, key, at, Optional.empty(), setting.value().text());
-    }
-
-    private List<Entry> words() {
-        return words(section, Keys.COURSE);
     }
 
     /** What is said to people under the keys that may come more than once. */

@@ -88,11 +88,14 @@ final class TechniqueChecks {
                         needs.all().contains(technique.id()) || needs.oneOf().contains(technique.id()));
     }
 
-    /** The lesson in which a round is worked; an instruction between two lessons may be done in either. */
+    /** The first and the last lesson in which an item can be done; of a round they are one. */
     private List<Integer> lessonsOf(Place place) {
-        return Where.rounds(place, uses.places()).stream()
-                .flatMap(round -> lessonOfRound(round).stream())
-                .toList();
+        Stream<Integer> worked =
+                Where.rounds(place, uses.places()).stream().flatMap(round -> lessonOfRound(round).stream());
+        Stream<Integer> end = Where.afterAllRounds(place, uses.places())
+                ? Stream.of(lessons.get(lessons.size() - 1).lesson().number())
+                : Stream.empty();
+        return Stream.concat(worked, end).toList();
     }
 
     private Optional<Integer> lessonOfRound(Place round) {

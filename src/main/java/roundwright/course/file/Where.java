@@ -19,7 +19,10 @@ final class Where {
                 .orElseGet(() -> WORDS.say("instruction-of", place.part()));
     }
 
-    /** The round itself; of an instruction, the round before it and the one after it in its part, as far as there are such. */
+    /**
+     * The round itself; of an instruction, the round before it in its part and the round after it in the pattern, as far as there are such: it may be
+     * done with either, or at any time between.
+     */
     static List<Place> rounds(Place place, List<Place> places) {
         if (place.round().isPresent()) {
             return List.of(place);
@@ -28,9 +31,14 @@ final class Where {
                 .filter(other -> other.round().isPresent())
                 .reduce((earlier, later) -> later);
         Optional<Place> after = places.subList(place.order() + 1, places.size()).stream()
-                .takeWhile(other -> other.part().equals(place.part()))
                 .filter(other -> other.round().isPresent())
                 .findFirst();
         return Stream.concat(before.stream(), after.stream()).toList();
+    }
+
+    /** Whether nothing is left to work after it. */
+    static boolean afterAllRounds(Place place, List<Place> places) {
+        return places.subList(place.order(), places.size()).stream()
+                .allMatch(other -> other.round().isEmpty());
     }
 }

@@ -11,7 +11,7 @@ import roundwright.notation.Span;
  * <p>{@code "dc in each\n  st"} at 40 is {@code "dc in each st"} with pieces for 40 to 50 and 53 to 55.
  *
  * @param text what is meant
- * @param at offset of its first character in the file; where the text is empty, the place it would have
+ * @param at where it begins in the file, with the backslash of an escaped first mark; where the text is empty, the place it would have
  * @param pieces stretches that stand in the file as they stand here, in order
  */
 public record Written(String text, int at, List<Piece> pieces) {
@@ -28,18 +28,18 @@ public record Written(String text, int at, List<Piece> pieces) {
     static Written of(String file, List<Span> lines) {
         StringBuilder text = new StringBuilder();
         List<Piece> pieces = new ArrayList<>();
+        int at = lines.isEmpty() ? 0 : lines.get(0).end();
         for (Span line : lines) {
             Span trimmed = trimmed(file, line);
             if (trimmed.length() > 0) {
                 if (text.length() > 0) {
                     text.append(' ');
+                } else {
+                    at = trimmed.start();
                 }
                 add(file, trimmed, text, pieces);
             }
         }
-        int at = pieces.isEmpty()
-                ? (lines.isEmpty() ? 0 : lines.get(0).end())
-                : pieces.get(0).there();
         return new Written(text.toString(), at, pieces);
     }
 
@@ -67,13 +67,17 @@ public record Written(String text, int at, List<Piece> pieces) {
     static Span trimmed(String file, Span span) {
         int start = span.start();
         int end = span.end();
-        while (start < end && Character.isWhitespace(file.charAt(start))) {
+        while (start < end && blank(file.charAt(start))) {
             start++;
         }
-        while (end > start && Character.isWhitespace(file.charAt(end - 1))) {
+        while (end > start && blank(file.charAt(end - 1))) {
             end--;
         }
         return new Span(start, end);
+    }
+
+    private static boolean blank(char here) {
+        return Character.isWhitespace(here) || CourseDocument.BYTE_ORDER_MARK.indexOf(here) >= 0;
     }
 
     public boolean isBlank() {
