@@ -1,0 +1,80 @@
+package roundwright.group.messages;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import roundwright.notation.Span;
+
+/** Goes through the messages of a text, one after another, and remembers what the next one may lean on. */
+final class Conversation {
+    private final Known known;
+    private final Map<String, List<Reading>> said = new HashMap<>();
+    private List<Reading> last = List.of();
+    private List<Integer> topic = List.of();
+
+    Conversation(Known known) {
+        this.known = known;
+    }
+
+    List<Finding> next(String text, Message message) {
+        Speaker speaker = Speaker.of(message.sender(), known.names());
+        List<Span> noise = new ArrayList<>(Noise.in(text, message.body()));
+        noise.addAll(message.quoted());
+        List<Token> tokens = Tokens.of(text, message.body());
+        List<Mark> marks = Marker.mark(tokens, noise, known);
+        if (speaker.teacher()) {
+            askedFor(marks);
+            return List.of();
+        }
+        MessageReader reader = new MessageReader(known, this, message, speaker, tokens, marks);
+        List<Finding> findings = reader.read();
+        remember(findings);
+        reader.topic().ifPresent(rounds -> topic = rounds);
+        return findings;
+    }
+
+    private void askedFor(List<Mark> marks) {
+        List<Mark> rounds =
+                marks.stream().filter(mark -> mark.is(Mark.Kind.ROUNDS)).toList();
+        if (rounds.size() == 1) {
+            topic = rounds.get(0).rounds();
+        }
+    }
+
+    private void remember(List<Finding> findings) {
+        List<Reading> readings = findings.stream()
+                .filter(Reading.class::isInstance)
+                .map(Reading.class::cast)
+                .toList();
+        if (!readings.isEmpty()) {
+            last = readings;
+            readings.forEach(reading -> reading.student()
+                    .ifPresent(name -> said.put(
+                            name,
+                            readings.stream()
+                                    .filter(other -> other.student().equals(reading.student()))
+                                    .toList())));
+        }
+    }
+
+    /** What was said last, by anybody. */
+    List<Reading> last() {
+        return last;
+    }
+
+    /** What a student said last. */
+    List<Reading> last(String student) {
+        return said.getOrDefault(student, List.of());
+    }
+
+    /** The rounds that were asked for, or that head a list. */
+    List<Integer> topic() {
+        return topic;
+    }
+
+    Optional<Integer> singleTopic() {
+        return topic.size() == 1 ? Optional.of(topic.get(0)) : Optional.empty();
+    }
+}

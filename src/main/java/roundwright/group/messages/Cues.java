@@ -1,0 +1,94 @@
+package roundwright.group.messages;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The phrases that give a number its meaning, from the file {@code cues.txt}: "should be" makes the next number a target. */
+final class Cues {
+    private static final Map<Cue, Map<String, List<String[]>>> PHRASES = load();
+
+    private Cues() {}
+
+    /** How many tokens from a place on make a phrase of this role, the longest there is; 0 where none does. */
+    static int length(Cue cue, List<Token> tokens, int at) {
+        if (at < 0 || at >= tokens.size()) {
+            return 0;
+        }
+        return PHRASES.get(cue).getOrDefault(tokens.get(at).folded(), List.of()).stream()
+                .filter(phrase -> matches(phrase, tokens, at))
+                .mapToInt(phrase -> phrase.length)
+                .findFirst()
+                .orElse(0);
+    }
+
+    static boolean at(Cue cue, List<Token> tokens, int at) {
+        return length(cue, tokens, at) > 0;
+    }
+
+    /** Whether a phrase of this role ends just before a place. */
+    static boolean before(Cue cue, List<Token> tokens, int at) {
+        for (int start = at - 1; start >= 0 && start >= at - 5; start--) {
+            if (matchesEnding(cue, tokens, start, at)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean matchesEnding(Cue cue, List<Token> tokens, int start, int end) {
+        return PHRASES.get(cue).getOrDefault(tokens.get(start).folded(), List.of()).stream()
+                .anyMatch(phrase -> start + phrase.length == end && matches(phrase, tokens, start));
+    }
+
+    static boolean is(Cue cue, String word) {
+        return PHRASES.get(cue).getOrDefault(word, List.of()).stream().anyMatch(phrase -> phrase.length == 1);
+    }
+
+    private static boolean matches(String[] phrase, List<Token> tokens, int at) {
+        if (at + phrase.length > tokens.size()) {
+            return false;
+        }
+        for (int index = 0; index < phrase.length; index++) {
+            if (!tokens.get(at + index).is(phrase[index])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Map<Cue, Map<String, List<String[]>>> load() {
+        Map<Cue, Map<String, List<String[]>>> phrases = new HashMap<>();
+        Arrays.stream(Cue.values()).forEach(cue -> phrases.put(cue, new HashMap<>()));
+        try (InputStream stream = Cues.class.getResourceAsStream("/roundwright/messages/cues.txt");
+                BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+            lines.lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .forEach(line -> add(phrases, line));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+        return phrases;
+    }
+
+    private static void add(Map<Cue, Map<String, List<String[]>>> phrases, String line) {
+        int colon = line.indexOf(':');
+        Cue cue = Cue.valueOf(line.substring(0, colon).toUpperCase(Locale.ROOT).replace('-', '_'));
+        for (String phrase : line.substring(colon + 1).split("\\|")) {
+            String[] words = phrase.strip().split(" ");
+            List<String[]> same = phrases.get(cue).computeIfAbsent(words[0], word -> new ArrayList<>());
+            same.add(words);
+            same.sort(Comparator.comparingInt((String[] other) -> other.length).reversed());
+        }
+    }
+}

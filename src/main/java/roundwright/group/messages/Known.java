@@ -1,0 +1,69 @@
+package roundwright.group.messages;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import roundwright.group.Expectations;
+import roundwright.group.RoundPlace;
+
+/** What a message is read against: the rounds and parts of the pattern, and the students of the group. */
+record Known(Expectations expectations, NameFinder parts, NameFinder names) {
+    static Known of(Expectations expectations, List<String> students) {
+        List<String> parts =
+                expectations.places().stream().map(RoundPlace::part).distinct().toList();
+        return new Known(expectations, new NameFinder(parts), new NameFinder(students));
+    }
+
+    /** Whether the pattern, or the part, has such a round. */
+    boolean has(Optional<String> part, int round) {
+        return !places(part, round).isEmpty();
+    }
+
+    boolean has(int round) {
+        return has(Optional.empty(), round);
+    }
+
+    /** The count to reach; where the part is not known, that of the first part that has the round. */
+    OptionalInt expected(Optional<String> part, int round) {
+        return places(part, round).stream()
+                .map(expectations::count)
+                .filter(OptionalInt::isPresent)
+                .findFirst()
+                .orElse(OptionalInt.empty());
+    }
+
+    /** How far a count is from what the pattern says, in whichever part is nearest; empty where it says nothing. */
+    OptionalInt distance(Optional<String> part, int round, int count) {
+        return places(part, round).stream()
+                .map(expectations::count)
+                .filter(OptionalInt::isPresent)
+                .map(expected -> Math.abs(count - expected.getAsInt()))
+                .min(Comparator.naturalOrder())
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+    }
+
+    /** Whether a count is so near that a number can be taken for it without a word saying so. */
+    boolean near(Optional<String> part, int round, int count, int most) {
+        OptionalInt distance = distance(part, round, count);
+        return distance.isPresent() && distance.getAsInt() <= most;
+    }
+
+    /** Whether any round is to have this count. */
+    boolean expects(int count) {
+        return expectations.places().stream()
+                .anyMatch(place -> expectations.count(place).equals(OptionalInt.of(count)));
+    }
+
+    int lastRound() {
+        return expectations.places().stream().mapToInt(RoundPlace::round).max().orElse(0);
+    }
+
+    private List<RoundPlace> places(Optional<String> part, int round) {
+        return expectations.places().stream()
+                .filter(place ->
+                        place.round() == round && part.map(place.part()::equals).orElse(true))
+                .toList();
+    }
+}

@@ -1,0 +1,122 @@
+package roundwright.group.messages;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Finds the students of a group by what people call them: without accents, by the first name alone, with a letter wrong. */
+final class NameFinder {
+    /** Shorter names are too near to one another, and to other words, to be guessed at. */
+    private static final int SHORTEST_TO_GUESS = 4;
+
+    private static final int LONG_NAME = 7;
+    private static final int MOST_WORDS = 4;
+
+    private final Map<String, String> exact = new HashMap<>();
+    private final Map<String, Optional<String>> seen = new HashMap<>();
+
+    NameFinder(List<String> names) {
+        Map<String, List<String>> first = new HashMap<>();
+        for (String name : names) {
+            String folded = Folding.fold(name).strip();
+            exact.put(folded, name);
+            first.computeIfAbsent(folded.split("[\\s.-]+")[0], word -> new ArrayList<>())
+                    .add(name);
+        }
+        first.forEach((word, who) -> {
+            if (who.size() == 1) {
+                exact.putIfAbsent(word, who.get(0));
+            }
+        });
+    }
+
+    boolean knowsNobody() {
+        return exact.isEmpty();
+    }
+
+    /** The student a written name means, where there is one and only one. */
+    Optional<String> find(String written) {
+        return seen.computeIfAbsent(Folding.fold(written).strip(), this::look);
+    }
+
+    /** The student a word means when it is spelt right, but for accents and capitals. */
+    Optional<String> exactly(String written) {
+        return Optional.ofNullable(exact.get(Folding.fold(written).strip()));
+    }
+
+    private Optional<String> look(String folded) {
+        if (exact.containsKey(folded)) {
+            return Optional.of(exact.get(folded));
+        }
+        String first = folded.split("[\\s.-]+")[0];
+        if (exact.containsKey(first) && agrees(folded, exact.get(first))) {
+            return Optional.of(exact.get(first));
+        }
+        return near(folded).or(() -> near(first));
+    }
+
+    /** "Bram T." is the Bram of the list unless the list's Bram has another initial. */
+    private static boolean agrees(String folded, String name) {
+        String[] written = folded.split("[\\s.]+");
+        String[] listed = Folding.fold(name).split("[\\s.]+");
+        return written.length < 2 || listed.length < 2 || written[1].charAt(0) == listed[1].charAt(0);
+    }
+
+    private Optional<String> near(String folded) {
+        if (folded.length() < SHORTEST_TO_GUESS) {
+            return Optional.empty();
+        }
+        int most = folded.length() >= LONG_NAME ? 2 : 1;
+        Map<Integer, List<String>> byDistance = exact.entrySet().stream()
+                .filter(entry -> entry.getKey().length() >= SHORTEST_TO_GUESS)
+                .filter(entry -> Folding.distance(folded, entry.getKey(), most) <= most)
+                .collect(Collectors.groupingBy(
+                        entry -> Folding.distance(folded, entry.getKey(), most),
+                        Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
+        return byDistance.entrySet().stream()
+                .min(Comparator.comparingInt(Map.Entry::getKey))
+                .map(Map.Entry::getValue)
+                .map(names -> names.stream().distinct().toList())
+                .filter(names -> names.size() == 1)
+                .map(names -> names.get(0));
+    }
+
+    /** A name in running text: its student and how many tokens it takes. A word that is written small must be right to the letter. */
+    Optional<Named> at(List<Token> tokens, int at) {
+        if (exact.isEmpty() || !tokens.get(at).word()) {
+            return Optional.empty();
+        }
+        return IntStream.iterate(MOST_WORDS, length -> length >= 1, length -> length - 1)
+                .mapToObj(length -> named(tokens, at, length))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<Named> named(List<Token> tokens, int at, int length) {
+        if (at + length > tokens.size()
+                || !tokens.subList(at, at + length).stream().allMatch(Token::word)) {
+            return Optional.empty();
+        }
+        String words =
+                tokens.subList(at, at + length).stream().map(Token::folded).collect(Collectors.joining(" "));
+        Optional<String> found = Optional.ofNullable(exact.get(words)).or(() -> possessive(words));
+        if (found.isEmpty() && length == 1 && tokens.get(at).capital()) {
+            found = seen.computeIfAbsent("~" + words, key -> near(words));
+        }
+        return found.map(name -> new Named(name, length));
+    }
+
+    private Optional<String> possessive(String words) {
+        return words.endsWith("s")
+                ? Optional.ofNullable(exact.get(words.substring(0, words.length() - 1)))
+                : Optional.empty();
+    }
+
+    /** A student's name in the text. */
+    record Named(String name, int length) {}
+}

@@ -1,0 +1,153 @@
+package roundwright.group.messages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Rounds as students name them: "r12", "Rnds 5-7", "rounds 5, 6 and 7", "the 5th round". */
+final class RoundLabels {
+    /** @param length tokens taken up */
+    record Found(List<Integer> rounds, int length) {
+        Found {
+            rounds = List.copyOf(rounds);
+        }
+    }
+
+    private final List<Token> tokens;
+    private final Known known;
+    private final List<Integer> rounds = new ArrayList<>();
+    private boolean several;
+
+    private RoundLabels(List<Token> tokens, Known known) {
+        this.tokens = tokens;
+        this.known = known;
+    }
+
+    static Optional<Found> at(List<Token> tokens, int at, Known known) {
+        Optional<Found> ordinal = ordinal(tokens, at);
+        return ordinal.isPresent() ? ordinal : new RoundLabels(tokens, known).label(at);
+    }
+
+    private static Optional<Found> ordinal(List<Token> tokens, int at) {
+        return NumberWords.ordinal(tokens, at)
+                .filter(found -> at + found.length() < tokens.size()
+                        && Cues.is(Cue.ROUND, tokens.get(at + found.length()).folded())
+                        && tokens.get(at + found.length()).folded().length() > 1)
+                .map(found -> new Found(List.of(found.value()), found.length() + 1));
+    }
+
+    private Optional<Found> label(int at) {
+        int word = Math.max(Cues.length(Cue.ROUND, tokens, at), Cues.length(Cue.ROUNDS, tokens, at));
+        if (word == 0 || at > 0 && tokens.get(at - 1).number() && tokens.get(at).glued()) {
+            return Optional.empty();
+        }
+        several = Cues.length(Cue.ROUNDS, tokens, at) > 0;
+        int next = passSigns(at + word);
+        Optional<NumberWords.Found> first = number(next);
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        rounds.add(first.get().value());
+        next += first.get().length();
+        if (next < tokens.size() && tokens.get(next).folded().matches("times|x|more")) {
+            return Optional.empty();
+        }
+        int end = more(next);
+        return Optional.of(new Found(rounds, end - at));
+    }
+
+    /** "Rnd. 5", "round #5", "round no 5", "round\n5". */
+    private int passSigns(int at) {
+        int next = at;
+        while (next < tokens.size()
+                && (tokens.get(next).lineEnd()
+                        || List.of(".", "#", ":", "no", "number", "nr", "s", "(", "-")
+                                .contains(tokens.get(next).folded()))) {
+            next++;
+        }
+        return next;
+    }
+
+    private Optional<NumberWords.Found> number(int at) {
+        return NumberWords.at(tokens, at).filter(found -> found.value() <= 999);
+    }
+
+    private int more(int at) {
+        int next = at;
+        while (true) {
+            int joint = Math.max(Cues.length(Cue.TO, tokens, next), listJoint(next));
+            int number = next + joint + roundWord(next + joint);
+            Optional<NumberWords.Found> found = joint == 0 ? Optional.empty() : number(number);
+            if (found.isEmpty()
+                    || !joins(next, found.get().value(), number + found.get().length())) {
+                return next;
+            }
+            boolean range = Cues.length(Cue.TO, tokens, next) > 0;
+            extend(range, found.get().value());
+            next = number + found.get().length();
+        }
+    }
+
+    /** "r5 to r7", "r5-r7": the word may come again. */
+    private int roundWord(int at) {
+        return Math.max(Cues.length(Cue.ROUND, tokens, at), Cues.length(Cue.ROUNDS, tokens, at));
+    }
+
+    private int listJoint(int at) {
+        if (at >= tokens.size()) {
+            return 0;
+        }
+        Token token = tokens.get(at);
+        boolean and = List.of("and", "&", "+", "n").contains(token.folded());
+        boolean comma = several && (token.is(",") || token.is("/"));
+        return and
+                ? 1
+                : comma ? 1 + (at + 1 < tokens.size() && tokens.get(at + 1).is("and") ? 1 : 0) : 0;
+    }
+
+    private void extend(boolean range, int last) {
+        for (int round = range ? rounds.get(rounds.size() - 1) + 1 : last; round <= last; round++) {
+            rounds.add(round);
+        }
+    }
+
+    /** Whether a number after a joint is one more round, and no count. */
+    private boolean joins(int joint, int value, int after) {
+        int last = rounds.get(rounds.size() - 1);
+        if (value <= last || !known.has(value) || value - last > 200) {
+            return false;
+        }
+        boolean spacedDash =
+                "-–—".contains(tokens.get(joint).folded()) && !tokens.get(joint).glued();
+        boolean word = tokens.get(joint).word() && Cues.length(Cue.TO, tokens, joint) > 0;
+        boolean dash = "-–—".contains(tokens.get(joint).folded());
+        if (several) {
+            return !(spacedDash && rounds.size() > 1) && !labelsNext(after);
+        }
+        if (word || roundWord(joint + 1) > 0) {
+            return true;
+        }
+        // "r1 - 6" says what round 1 has, "r5-6 30" says two rounds
+        return numberFollows(after)
+                && !(dash && spacedDash && known.near(Optional.empty(), last, value, 0))
+                && !labelsNext(after);
+    }
+
+    /** "rounds 5, 6 = …" is fine; "r5 and 6 = 36" after a count was said is another label, but here none was said yet. */
+    private boolean labelsNext(int after) {
+        return after < tokens.size() && tokens.get(after).is(")");
+    }
+
+    private boolean numberFollows(int after) {
+        for (int next = after; next < Math.min(after + 8, tokens.size()); next++) {
+            Token token = tokens.get(next);
+            if (token.lineEnd() || ".!?;".contains(token.folded()) || roundWord(next) > 0) {
+                return false;
+            }
+            if (NumberWords.at(tokens, next).isPresent() && !token.is("one")) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,277 @@
+package roundwright.group.messages;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import roundwright.group.messages.BareNumbers.Placed;
+import roundwright.group.messages.Mark.Kind;
+
+/** Gives the numbers of a run to its rounds, or finds the rounds that numbers without any belong to. */
+final class RunReader {
+    private final SentenceReader sentence;
+    private final MessageReader message;
+    private final Known known;
+    private final Run run;
+    private final List<Mark> numbers;
+
+    RunReader(SentenceReader sentence, MessageReader message, Known known, Run run) {
+        this.sentence = sentence;
+        this.message = message;
+        this.known = known;
+        this.run = run;
+        this.numbers = run.numbers();
+    }
+
+    void read() {
+        if (run.rounds().isEmpty()) {
+            withoutRounds();
+        } else if (numbers.isEmpty()) {
+            withoutNumbers(run.rounds(), 1);
+        } else if (run.rounds().size() == 1) {
+            oneRound(run.rounds().get(0), Sureness.PLAIN);
+        } else {
+            severalRounds();
+        }
+    }
+
+    private void withoutNumbers(List<Integer> rounds, double less) {
+        Optional<Mark> shift = run.first(Kind.SHIFT);
+        Optional<Mark> same = run.first(Kind.SAME);
+        Optional<Mark> right = run.first(Kind.RIGHT);
+        if (shift.isPresent()) {
+            rounds.forEach(round -> sentence.shifted(round, shift.get(), Sureness.SHIFT * less));
+        } else if (run.has(Kind.UNCLEAR_SHIFT)) {
+            message.set(
+                    Unplaced.Reason.UNCLEAR,
+                    rounds,
+                    run.first(Kind.UNCLEAR_SHIFT).orElseThrow().span());
+        } else if (same.isPresent() && !message.readings().isEmpty()) {
+            Reading before = message.readings().get(message.readings().size() - 1);
+            sentence.file(rounds, before.count(), false, Sureness.SAME * less, run.span(same.get()));
+        } else if (right.isPresent()) {
+            rounds.forEach(round -> right(round, right.get(), less));
+        }
+    }
+
+    private void right(int round, Mark right, double less) {
+        OptionalInt expected = known.expected(message.part(), round);
+        if (expected.isPresent()) {
+            message.file(round, round, expected.getAsInt(), false, Sureness.RIGHT * less, run.span(right));
+        }
+    }
+
+    private void severalRounds() {
+        List<Integer> rounds = run.rounds();
+        boolean allSame = numbers.stream().mapToInt(Mark::value).distinct().count() == 1;
+        if (numbers.size() == 1 || allSame && numbers.size() != rounds.size()) {
+            file(rounds, numbers.get(0), Sureness.PLAIN);
+        } else {
+            int pairs = Math.min(rounds.size(), numbers.size());
+            double sureness = pairs == rounds.size() ? Sureness.IN_PAIRS : Sureness.EITHER;
+            for (int index = 0; index < pairs; index++) {
+                file(List.of(rounds.get(index)), numbers.get(index), sureness);
+            }
+        }
+    }
+
+    private void oneRound(int round, double sureness) {
+        if (numbers.size() == 1) {
+            file(List.of(round), numbers.get(0), sureness);
+            return;
+        }
+        BareNumbers bare = bare(numbers);
+        List<Placed> labelled = bare.labelledAfter(round);
+        if (labelled.isEmpty() && numbers.size() > 3) {
+            labelled = bare(numbers.subList(0, numbers.size() - 1)).labelledAfter(round);
+        }
+        if (!labelled.isEmpty()) {
+            place(labelled, numbers);
+        } else if (contradictory() || bare.following(round).isEmpty()) {
+            choose(round, sureness);
+        } else {
+            place(bare.following(round), numbers);
+        }
+    }
+
+    private boolean contradictory() {
+        return IntStream.range(1, numbers.size())
+                .anyMatch(index -> corrected(numbers.get(index - 1), numbers.get(index))
+                        || run.between(numbers.get(index - 1), numbers.get(index), Kind.OR)
+                        || afterPulling(numbers.get(index)));
+    }
+
+    private boolean corrected(Mark left, Mark right) {
+        return run.between(left, right, Kind.CORRECTION) || run.between(left, right, Kind.PULLED_BACK);
+    }
+
+    /** One of several numbers that were said of the same round. */
+    private void choose(int round, double sureness) {
+        List<Mark> possible = numbers.stream()
+                .filter(number -> Sureness.possible(known, message.part(), round, number.value()))
+                .toList();
+        if (possible.size() < 2) {
+            file(List.of(round), possible.isEmpty() ? numbers.get(0) : possible.get(0), sureness);
+            return;
+        }
+        Mark first = possible.get(0);
+        Mark second = possible.get(1);
+        Mark last = possible.get(possible.size() - 1);
+        List<Mark> counted =
+                possible.stream().filter(mark -> mark.is(Kind.COUNT)).toList();
+        if (run.between(first, second, Kind.OR)) {
+            file(List.of(round), first, Sureness.EITHER);
+        } else if (corrected(first, last) || afterPulling(last)) {
+            file(List.of(round), last, sureness);
+        } else if (counted.size() == 1) {
+            file(List.of(round), counted.get(0), sureness);
+        } else if (known.near(message.part(), round, first.value(), 0) && run.joint(first, second, "but", ")")) {
+            file(List.of(round), second, sureness);
+        } else if (known.near(message.part(), round, second.value(), 0) && run.joint(first, second, "/", "(")) {
+            file(List.of(round), first, sureness * 0.8);
+        } else {
+            mostOften(round, possible, sureness);
+        }
+    }
+
+    private boolean afterPulling(Mark last) {
+        return run.has(Kind.PULLED_BACK) && sentence.pulled(last);
+    }
+
+    private void mostOften(int round, List<Mark> possible, double sureness) {
+        List<Integer> values = possible.stream().map(Mark::value).toList();
+        Mark often = possible.stream()
+                .reduce((left, right) ->
+                        Collections.frequency(values, right.value()) > Collections.frequency(values, left.value())
+                                ? right
+                                : left)
+                .orElseThrow();
+        boolean agreed = values.stream().distinct().count() == 1;
+        file(List.of(round), often, agreed ? sureness : Sureness.EITHER);
+    }
+
+    private void withoutRounds() {
+        List<Integer> pending = message.pending();
+        if (numbers.isEmpty()) {
+            if (!pending.isEmpty() && !answered(pending) && (run.has(Kind.SHIFT) || run.has(Kind.UNCLEAR_SHIFT))) {
+                withoutNumbers(pending, 0.9);
+            }
+        } else if (!pending.isEmpty() && belongsTo(pending)) {
+            pendingRounds(pending);
+        } else if (!together() && !labels() && !inTurn() && !correction() && !topic()) {
+            numbers.stream()
+                    .filter(this::likeACount)
+                    .forEach(number -> message.set(Unplaced.Reason.NO_ROUND, List.of(), number.span()));
+        }
+    }
+
+    private boolean belongsTo(List<Integer> pending) {
+        boolean open = !answered(pending) || run.has(Kind.CORRECTION);
+        return open
+                && numbers.stream()
+                        .anyMatch(number -> Sureness.possible(known, message.part(), pending.get(0), number.value()));
+    }
+
+    private boolean answered(List<Integer> rounds) {
+        return message.readings().stream()
+                .anyMatch(reading ->
+                        rounds.contains(reading.from()) && reading.student().equals(message.student()));
+    }
+
+    private void pendingRounds(List<Integer> pending) {
+        if (pending.size() == 1) {
+            oneRound(pending.get(0), Sureness.LATER);
+        } else if (numbers.size() == pending.size()) {
+            for (int index = 0; index < pending.size(); index++) {
+                file(List.of(pending.get(index)), numbers.get(index), Sureness.LATER);
+            }
+        } else if (numbers.size() == 1) {
+            file(pending, numbers.get(0), Sureness.LATER);
+        }
+    }
+
+    /** "10 and 11 both 36". */
+    private boolean together() {
+        Mark count = numbers.get(numbers.size() - 1);
+        List<Integer> rounds =
+                numbers.stream().limit(numbers.size() - 1L).map(Mark::value).toList();
+        boolean all = numbers.size() > 1
+                && run.between(numbers.get(0), count, Kind.ALL)
+                && rounds.stream().allMatch(round -> known.near(message.part(), round, count.value(), 4));
+        if (all) {
+            file(rounds, count, Sureness.BARE_LABELS);
+        }
+        return all;
+    }
+
+    /** "9) 42, 10) 36"; one number before or after the list may be something else. */
+    private boolean labels() {
+        List<List<Mark>> tries = numbers.size() < 3
+                ? List.of(numbers)
+                : List.of(numbers, numbers.subList(1, numbers.size()), numbers.subList(0, numbers.size() - 1));
+        for (List<Mark> some : tries) {
+            List<Placed> placed = bare(some).labelled(4);
+            boolean sure = placed.size() > 1 || placed.size() == 1 && sentence.tells(some.get(0), some.get(1));
+            if (sure) {
+                place(placed, some);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean inTurn() {
+        List<Placed> placed = bare(numbers).fromTheStart();
+        place(placed, numbers);
+        return !placed.isEmpty();
+    }
+
+    /** "Oh wait no. 30 now": the count said last was wrong. */
+    private boolean correction() {
+        List<Reading> before = message.readings().isEmpty()
+                ? message.student().map(message.conversation()::last).orElse(List.of())
+                : message.readings();
+        if (before.isEmpty() || !run.has(Kind.CORRECTION)) {
+            return false;
+        }
+        Reading wrong = before.get(before.size() - 1);
+        Mark right = numbers.get(numbers.size() - 1);
+        boolean likely = Sureness.possible(known, wrong.part(), wrong.from(), right.value());
+        if (likely) {
+            wrong.part().ifPresent(message::part);
+            message.file(wrong.from(), wrong.to(), right.value(), sentence.pulled(right), Sureness.LATER, right.span());
+        }
+        return likely;
+    }
+
+    private boolean topic() {
+        Optional<Integer> round = message.conversation().singleTopic();
+        boolean answers = round.isPresent()
+                && numbers.size() == 1
+                && known.near(message.part(), round.get(), numbers.get(0).value(), 4);
+        if (answers) {
+            file(List.of(round.get()), numbers.get(0), Sureness.TOPIC);
+        }
+        return answers;
+    }
+
+    private boolean likeACount(Mark number) {
+        return number.is(Kind.COUNT)
+                || IntStream.rangeClosed(1, known.lastRound())
+                        .anyMatch(round -> known.near(message.part(), round, number.value(), 2));
+    }
+
+    private BareNumbers bare(List<Mark> some) {
+        return new BareNumbers(
+                known, message.part(), some.stream().map(Mark::value).toList());
+    }
+
+    private void place(List<Placed> placed, List<Mark> some) {
+        placed.forEach(each -> file(List.of(each.round()), some.get(each.index()), each.sureness()));
+    }
+
+    private void file(List<Integer> rounds, Mark number, double sureness) {
+        sentence.file(rounds, number.value(), sentence.pulled(number), sureness * sentence.doubt(), run.span(number));
+    }
+}

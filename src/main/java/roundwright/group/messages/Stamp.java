@@ -1,0 +1,111 @@
+package roundwright.group.messages;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The date and time that a chat puts before a message, in the many ways there are. */
+final class Stamp {
+    static final String TIME = "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[aApP]\\.?[mM]\\.?)?";
+
+    private static final String MONTHS = "jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec";
+    private static final String WEEKDAY = "(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\\.?";
+    private static final String DATE = "(?:\\d{1,4}[./-]\\d{1,2}[./-]\\d{2,4}|\\d{1,2}\\.?\\s(?:" + MONTHS
+            + ")[a-z]*\\.?(?:\\s\\d{4})?|(?:" + MONTHS + ")[a-z]*\\.?\\s\\d{1,2}(?:,?\\s\\d{4})?|" + WEEKDAY
+            + "|today|yesterday)";
+
+    /** Any stamp: a time, a date and a time, a weekday and a time, or a date alone. */
+    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?" + DATE + "(?:,?\\s+(?:at\\s)?|T)" + TIME + "|" + TIME
+            + "(?:,?\\s+" + DATE + ")?|" + DATE + ")";
+
+    private static final Pattern NUMBERS = Pattern.compile("(\\d{1,4})[./-](\\d{1,2})[./-](\\d{2,4})");
+    private static final Pattern CLOCK =
+            Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:\\s?([ap])\\.?m)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern DAY_MONTH =
+            Pattern.compile("(\\d{1,2})\\.?\\s(" + MONTHS + ")[a-z]*\\.?(?:\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern MONTH_DAY =
+            Pattern.compile("(" + MONTHS + ")[a-z]*\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+
+    private Stamp() {}
+
+    /** Whether the dates of a text put the month first: one of them could be nothing else, and none says otherwise. */
+    static boolean monthFirst(List<String> stamps) {
+        boolean monthFirst = false;
+        for (String stamp : stamps) {
+            Matcher date = NUMBERS.matcher(stamp);
+            if (date.find() && date.group(1).length() < 3) {
+                if (Integer.parseInt(date.group(1)) > 12) {
+                    return false;
+                }
+                monthFirst |= Integer.parseInt(date.group(2)) > 12;
+            }
+        }
+        return monthFirst;
+    }
+
+    /** The time a stamp says, where it says the whole of it. */
+    static Optional<LocalDateTime> read(String stamp, boolean monthFirst) {
+        try {
+            Matcher date = NUMBERS.matcher(stamp);
+            if (date.find()) {
+                String rest = stamp.substring(0, date.start()) + " " + stamp.substring(date.end());
+                return at(numbers(date, monthFirst), rest);
+            }
+            return named(stamp);
+        } catch (DateTimeException notADate) {
+            return Optional.empty();
+        }
+    }
+
+    private static int[] numbers(Matcher date, boolean monthFirst) {
+        int first = Integer.parseInt(date.group(1));
+        int second = Integer.parseInt(date.group(2));
+        int third = Integer.parseInt(date.group(3));
+        if (date.group(1).length() == 4) {
+            return new int[] {first, second, third};
+        }
+        int year = third < 100 ? 2000 + third : third;
+        return monthFirst ? new int[] {year, first, second} : new int[] {year, second, first};
+    }
+
+    private static Optional<LocalDateTime> named(String stamp) {
+        Matcher dayMonth = DAY_MONTH.matcher(stamp);
+        if (dayMonth.find() && dayMonth.group(3) != null) {
+            return at(
+                    new int[] {number(dayMonth.group(3)), month(dayMonth.group(2)), number(dayMonth.group(1))},
+                    stamp.substring(dayMonth.end()));
+        }
+        Matcher monthDay = MONTH_DAY.matcher(stamp);
+        if (monthDay.find() && monthDay.group(3) != null) {
+            return at(
+                    new int[] {number(monthDay.group(3)), month(monthDay.group(1)), number(monthDay.group(2))},
+                    stamp.substring(monthDay.end()));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<LocalDateTime> at(int[] date, String clock) {
+        Matcher time = CLOCK.matcher(clock);
+        if (!time.find()) {
+            return Optional.empty();
+        }
+        int hour = number(time.group(1));
+        if (time.group(4) != null) {
+            hour = hour % 12 + (time.group(4).equalsIgnoreCase("p") ? 12 : 0);
+        }
+        int second = time.group(3) == null ? 0 : number(time.group(3));
+        return Optional.of(LocalDateTime.of(date[0], date[1], date[2], hour, number(time.group(2)), second));
+    }
+
+    private static int number(String digits) {
+        return Integer.parseInt(digits);
+    }
+
+    private static int month(String name) {
+        return 1 + List.of(MONTHS.split("\\|")).indexOf(name.toLowerCase(Locale.ROOT));
+    }
+}
