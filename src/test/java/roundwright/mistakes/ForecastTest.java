@@ -74,7 +74,9 @@ class ForecastTest {
         private final List<CountReport> reports = new ArrayList<>();
         private int next;
         private int finishedIn = -1;
-        private double carried;
+        private double minutesSinceAsked;
+        private double minutesLeft;
+        private double stitchesLeft;
 
         Student(long seed) {
             random = new Random(seed);
@@ -91,33 +93,45 @@ class ForecastTest {
         private void session(int number) {
             boolean lesson = number < PLAN.lessons().size();
             double teaching = lesson ? PLAN.lessons().get(number).minutes().teaching() : 0;
-            double left = 75 - (number == 0 ? 15 : 25) - teaching + carried;
-            carried = 0;
+            double length = 75 - (number == 0 ? 15 : 25) - teaching;
             double pace = ownPace * Math.exp(0.25 * random.nextGaussian());
             int reach = lesson ? PLAN.lessons().get(number).stretch().last() : ROUNDS.size() - 1;
             double clock = 0;
-            while (next <= reach && next < ROUNDS.size()) {
-                double needed = minutes(pace);
-                if (needed > left) {
-                    carried = left;
-                    break;
+            while (next <= reach && clock < length) {
+                if (stitchesLeft == 0 && minutesLeft == 0) {
+                    begin();
                 }
-                left -= needed;
-                clock += needed;
-                report(number, clock);
-                next++;
+                double needed = minutesLeft + stitchesLeft / pace;
+                if (clock + needed > length) {
+                    stopAfter(length - clock, pace);
+                    clock = length;
+                } else {
+                    clock += needed;
+                    minutesLeft = 0;
+                    stitchesLeft = 0;
+                    report(number, clock);
+                    next++;
+                }
             }
             finishedIn = next == ROUNDS.size() ? number : -1;
+            minutesSinceAsked += number < HELD ? 0 : finishedIn < 0 ? length : clock;
         }
 
-        /** Works the round until its count is right. */
-        private double minutes(double pace) {
+        private void stopAfter(double minutes, double pace) {
+            double spent = Math.min(minutes, minutesLeft);
+            minutesLeft -= spent;
+            stitchesLeft -= (minutes - spent) * pace;
+        }
+
+        /** Draws how often the round has to be worked until its count is right. */
+        private void begin() {
             int count = ROUNDS.get(next).count().getAsInt();
-            double minutes = 0.75 + count / pace;
+            minutesLeft = 0.75;
+            stitchesLeft = count;
             while (made() != count) {
-                minutes += 1 + 0.75 + count / pace;
+                minutesLeft += 1 + 0.75;
+                stitchesLeft += count;
             }
-            return minutes;
         }
 
         private int made() {
@@ -159,6 +173,7 @@ class ForecastTest {
         int early = 0;
         int late = 0;
         int asked = 0;
+        int insideByMinutes = 0;
         double weeks = 0;
         for (int i = 0; i < STUDENTS; i++) {
             Student student = new Student(900 + i);
@@ -167,11 +182,15 @@ class ForecastTest {
             student.sessions(HELD, 40);
             LocalDate finished = FIRST.plusWeeks(student.finishedIn);
             asked++;
+            boolean inside = range.leastMinutes() <= student.minutesSinceAsked
+                    && student.minutesSinceAsked <= range.mostMinutes();
+            insideByMinutes += inside ? 1 : 0;
             early += finished.isBefore(range.earliest().orElseThrow()) ? 1 : 0;
             late += finished.isAfter(range.latest().orElseThrow()) ? 1 : 0;
             weeks += ChronoUnit.WEEKS.between(
                     range.earliest().get(), range.latest().get());
         }
+        assertEquals(0.8, (double) insideByMinutes / asked, 3 * Math.sqrt(0.8 * 0.2 / asked));
         // dates are whole sessions, so a range may hold more than eighty; it may not hold fewer
         double error = 3 * Math.sqrt(0.1 * 0.9 / asked);
         assertTrue(early <= (0.1 + error) * asked, early + " of " + asked + " finished before their range");
