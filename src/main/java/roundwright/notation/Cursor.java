@@ -78,6 +78,18 @@ final class Cursor {
         return depth == 0;
     }
 
+    /** Whether a number ahead may be a count: without one, a bracket that never closes is a line cut short. */
+    boolean hasCount() {
+        for (int place = at; place < tokens.size(); place++) {
+            if (tokens.get(place).is(Meaning.OPEN)
+                    || tokens.get(place).is(Meaning.EQUALS)
+                    || tokens.get(place).is(Meaning.TIMES)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     int size() {
         return tokens.size();
     }

@@ -134,7 +134,7 @@ final class DefinitionReader {
                 case NUMBER ->
                     oneStitch |= token.value() == 1 && (cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.SPACE));
                 case NEXT -> oneStitch |= cursor.is(1, Meaning.ST);
-                case UNKNOWN, NOTE -> drawn = true;
+                case SPACE -> drawn = true;
                 default -> {}
             }
         }

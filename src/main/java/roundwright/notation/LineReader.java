@@ -23,6 +23,10 @@ public final class LineReader {
         line.stitches = reference.isPresent();
         line.taken = reference.isPresent();
         List<Node> body = new SequenceReader(line).line();
+        if (!line.labelled && !line.taken && (!line.beyondSlips && !line.ring || prose(line))) {
+            line.stitches = false;
+            line.doubts.clear();
+        }
         return new WrittenLine(
                 text,
                 label,
@@ -35,5 +39,28 @@ public final class LineReader {
                 line.stitches,
                 line.rounds,
                 TermsEvidence.of(line));
+    }
+
+    /** Whether a line without a label only talks: it has words that are not of rounds, and nothing that says how many. */
+    private static boolean prose(Reading line) {
+        Cursor cursor = line.cursor;
+        cursor.at = 0;
+        int strange = 0;
+        for (int i = 0; i < cursor.size(); i++) {
+            Meaning after = cursor.peek(i + 1).meaning();
+            switch (cursor.peek(i).meaning()) {
+                case UNKNOWN, NOT -> strange++;
+                case NUMBER -> {
+                    if (after.makes() || after == Meaning.TIMES) {
+                        return false;
+                    }
+                }
+                case EACH, AROUND, TOEND, MAGIC, RING, REPEAT, STAR, HOOK, EVEN, EVENLY, SAME -> {
+                    return false;
+                }
+                default -> {}
+            }
+        }
+        return strange >= 2;
     }
 }

@@ -41,7 +41,8 @@ final class NoteReader {
             case STAR, STARS -> true;
             case EQUALS -> true;
             case DASH -> token.spaced() && (workAhead(1));
-            case COMMA, COLON, AND -> workAhead(1);
+            case AND -> workAhead(1) && !cursor.is(1, Meaning.SLIP);
+            case COMMA, COLON -> workAhead(1);
             default -> false;
         };
     }
@@ -81,7 +82,11 @@ final class NoteReader {
         int begin = cursor.at;
         line.features.add(Feature.COLOUR_CHANGE);
         cursor.next();
-        while (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.UNKNOWN) || cursor.is(Meaning.THE)) {
+        while (cursor.is(Meaning.COLOUR)
+                || cursor.is(Meaning.THE)
+                || cursor.is(Meaning.UNKNOWN)
+                        && (cursor.is(1, Meaning.COLOUR)
+                                || cursor.peek(1).meaning().parts())) {
             cursor.next();
         }
         return new Note(cursor.since(begin), Feature.COLOUR_CHANGE);

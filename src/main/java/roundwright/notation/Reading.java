@@ -33,6 +33,9 @@ final class Reading {
     /** Whether a step of its own, not only a ring, has been read. */
     boolean worked;
 
+    /** A step that is more than a slip stitch or a chain has been read. */
+    boolean beyondSlips;
+
     boolean labelled;
     /** The line takes over the steps of another. */
     boolean taken;
@@ -53,6 +56,38 @@ final class Reading {
         this.text = text;
         this.cursor = new Cursor(Scanner.scan(text, vocabulary));
         this.places = new PlaceReader(this);
+    }
+
+    /** The last step if no words have said yet where it goes, and what it was read from. */
+    Node unplaced;
+
+    private Node.Work unplacedUnit;
+    private int unplacedNumber;
+
+    void unplaced(Node node, Node.Work unit, int number) {
+        unplaced = node;
+        unplacedUnit = unit;
+        unplacedNumber = number;
+    }
+
+    /** The last step, now that words after it say where it goes: "2 dc, in each st". */
+    Node placeLater(Place place) {
+        boolean before = begun;
+        begun = false;
+        Node node = new Meant(this, unplacedUnit, unplacedNumber, false, false, place).node();
+        begun |= before;
+        unplaced = null;
+        return node;
+    }
+
+    /** Puts the last step of the list, over a count or a note, into the place; false where it is not in the list. */
+    boolean placeBehind(Items items, Place place) {
+        int at = items.nodes.lastIndexOf(unplaced);
+        if (at < 0) {
+            return false;
+        }
+        items.nodes.set(at, placeLater(place));
+        return true;
     }
 
     void doubt(Span span) {

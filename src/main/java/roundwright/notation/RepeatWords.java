@@ -58,6 +58,14 @@ final class RepeatWords {
         return Times.toLast(stitches);
     }
 
+    /** "…, 5 x dc": the number belongs to the step after it. */
+    private boolean timesOfNext() {
+        Token times = cursor.peek(1);
+        return times.is(Meaning.TIMES)
+                && times.end() - times.start() == 1
+                && cursor.peek(2).meaning().makes();
+    }
+
     /** "*6" after a bracket, but not the asterisk that opens "*2 dc, …". */
     private boolean starTimes() {
         Meaning after = cursor.peek(cursor.is(2, Meaning.TIMES) ? 3 : 2).meaning();
@@ -167,6 +175,7 @@ final class RepeatWords {
             number = cursor.next().value();
             cursor.accept(Meaning.TIMES);
         } else if (cursor.is(Meaning.NUMBER)
+                && !timesOfNext()
                 && (cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE) || cursor.is(1, Meaning.REPEAT))) {
             number = cursor.next().value();
             more = cursor.is(Meaning.MORE);

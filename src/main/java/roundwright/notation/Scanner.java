@@ -305,7 +305,7 @@ final class Scanner {
     private static Meaning plainMark(char c) {
         return switch (c) {
             case ',' -> Meaning.COMMA;
-            case '.', '!', '?' -> Meaning.STOP;
+            case '.', '!' -> Meaning.STOP;
             case ';' -> Meaning.SEMICOLON;
             case ':' -> Meaning.COLON;
             case '-' -> Meaning.DASH;

@@ -84,6 +84,9 @@ final class SequenceReader {
         if (token.meaning().parts()) {
             cursor.next();
             items.parted = true;
+            if (token.is(Meaning.MARK) && strange((char) token.value()) && (depth > 0 || stepsAhead())) {
+                line.doubt(token.span());
+            }
             return;
         }
         switch (token.meaning()) {
@@ -200,7 +203,12 @@ final class SequenceReader {
     private void bracket() {
         if (depth >= DEEPEST || notes.aside()) {
             starts.counting();
-            items.add(notes.bracket());
+            boolean listed = items.parted && !cursor.is(-1, Meaning.STOP) && !items.empty();
+            Node aside = notes.bracket();
+            if (listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT))) {
+                line.doubt(aside.span());
+            }
+            items.add(aside);
             return;
         }
         int begin = cursor.at;
@@ -208,6 +216,9 @@ final class SequenceReader {
         cursor.next();
         if (!cursor.shutsAhead()) {
             items.fence();
+            if (!cursor.hasCount()) {
+                line.doubt(cursor.since(begin));
+            }
             return;
         }
         List<Node> body = new SequenceReader(line, depth + 1, false).inside();
@@ -286,7 +297,7 @@ final class SequenceReader {
     /** "In a magic ring: …", "starting in 2nd ch from hook: …", "along the other side …": where what follows goes. */
     private void leading(int begin, Place place) {
         line.ring |= place.target == Target.RING;
-        line.foundation |= place.fromHook || place.otherSide;
+        line.foundation |= place.fromHook || place.otherSide || place.chain;
         line.stitches |= line.ring;
         line.features.add(line.ring ? Feature.MAGIC_RING : place.otherSide ? Feature.OVAL : Feature.FOUNDATION_CHAIN);
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
@@ -309,7 +320,14 @@ final class SequenceReader {
             line.hold = place.hold;
             return;
         }
-        if (place.target == Target.RING || place.fromHook || place.otherSide) {
+        boolean behind = line.unplaced != null && (items.last() == line.unplaced || items.last() instanceof Note);
+        if (place.target == Target.RING && behind && line.placeBehind(items, place)) {
+            return;
+        }
+        if (place.target == Target.RING
+                || place.fromHook
+                || place.otherSide
+                || place.ordinal > 0 && place.chain && !line.worked) {
             leading(begin, place);
             return;
         }
@@ -332,19 +350,33 @@ final class SequenceReader {
                 ? cursor.next().value()
                 : 0;
         Token token = cursor.peek();
-        StitchName name = token.is(Meaning.STITCH) ? cursor.next().name() : line.lastName;
-        if (name == StitchName.ANY && !place.noun) {
-            line.doubt(cursor.since(begin));
+        boolean named = token.is(Meaning.STITCH);
+        StitchName name = named ? cursor.next().name() : line.lastName;
+        if (!named && number == 0 && !goesOn && line.unplaced != null && items.last() == line.unplaced) {
+            items.nodes.set(items.nodes.size() - 1, line.placeLater(place));
+            return;
+        }
+        if (!named && number == 0 && (!line.worked || name == StitchName.ANY)) {
+            cursor.at = begin;
+            unknown();
             return;
         }
         Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");
-        items.add(new Meant(line, unit, number > 0 ? number : goesOn ? line.lastEach : 0, false, false, place).node());
+        int each = number > 0 ? number : goesOn ? line.lastEach : 0;
+        items.add(new Meant(line, unit, each, false, false, place).node());
         line.stitches = true;
         line.worked = true;
     }
 
+    /** Words that are no part of any step. Among steps they make the line doubtful; at its end, or as a sentence, not. */
     private void unknown() {
         int begin = cursor.at;
+        boolean sentence = depth == 0
+                && (begin == 0
+                        || cursor.is(-1, Meaning.STOP)
+                        || cursor.is(-1, Meaning.SEMICOLON)
+                        || cursor.is(-1, Meaning.DASH)
+                        || cursor.is(-1, Meaning.COLON));
         cursor.next();
         while (!cursor.done()
                 && !cursor.peek().meaning().parts()
@@ -354,11 +386,32 @@ final class SequenceReader {
                 && !notes.stepAhead(0)) {
             cursor.next();
         }
-        boolean among =
-                !items.parted && !items.empty() || !cursor.peek().meaning().parts() && notes.stepAhead(0);
+        boolean among = !items.parted && !items.empty()
+                || !cursor.peek().meaning().parts() && notes.stepAhead(0)
+                || !sentence && (depth > 0 || stepsAhead());
         if (among) {
             line.doubt(cursor.since(begin));
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+
+    private static boolean strange(char mark) {
+        return "|\"#'~^_`".indexOf(mark) < 0;
+    }
+
+    /** Whether any step is still to come in the line. */
+    private boolean stepsAhead() {
+        for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            switch (cursor.peek(ahead).meaning()) {
+                case STITCH, SPECIAL, INC, DEC, INVDEC -> {
+                    return true;
+                }
+                case NOTE, JOIN, OPEN -> {
+                    return false;
+                }
+                default -> {}
+            }
+        }
+        return false;
     }
 }

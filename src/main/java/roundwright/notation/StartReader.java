@@ -60,6 +60,7 @@ final class StartReader {
             }
             cursor.skip(Meaning.ST, Meaning.SHUT);
             line.worked = true;
+            line.begun = true;
             cursor.skip(Meaning.ST);
             items.add(new Work(
                     cursor.since(begin),
@@ -72,6 +73,11 @@ final class StartReader {
                     Target.RING,
                     ""));
             return true;
+        }
+        if (line.unplaced != null) {
+            Place ring = new Place();
+            ring.target = Target.RING;
+            line.placeBehind(items, ring);
         }
         items.addApart(new Note(cursor.since(begin), Feature.MAGIC_RING));
         return true;
@@ -238,7 +244,7 @@ final class StartReader {
     private boolean join() {
         int begin = cursor.at;
         cursor.next();
-        cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.SLASH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
+        cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
         if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE)) {
             cursor.at = begin;
             items.addApart(new NoteReader(line).read(Feature.COLOUR_CHANGE));
@@ -314,6 +320,9 @@ final class StartReader {
         }
         if (told || joins()) {
             overPlace();
+            if (!line.worked && line.chains > 2 && items.empty()) {
+                return ringOfChains(begin);
+            }
             joined(begin);
             return true;
         }
@@ -337,7 +346,7 @@ final class StartReader {
             }
             ahead++;
         }
-        return first && line.begun || line.counted;
+        return first && (line.begun || line.chains > 0) || line.counted;
     }
 
     private boolean form() {

@@ -282,6 +282,9 @@ final class StitchReader {
                 cursor.since(begin), core.manner, core.name, core.takes, core.makes, Times.ONCE, hold, Target.NEXT, "");
         remember(core);
         Node node = new Meant(line, unit, number, timesNumber, after, where).node();
+        if (where == null && core.manner == Manner.PLAIN && core.name != StitchName.SLIP) {
+            line.unplaced(node, unit, number);
+        }
         return core.twoSteps ? orTwoSteps(unit, number, node) : node;
     }
 
@@ -327,6 +330,7 @@ final class StitchReader {
     private void remember(Core core) {
         line.stitches = true;
         line.worked = true;
+        line.beyondSlips |= core.name != StitchName.SLIP && core.name != StitchName.CHAIN;
         boolean named = core.name != StitchName.CHAIN && core.name != StitchName.SLIP && core.name != StitchName.PICOT;
         if (named && core.manner != Manner.SKIP) {
             line.lastName = core.name;

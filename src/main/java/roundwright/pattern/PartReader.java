@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import roundwright.notation.Habit;
 import roundwright.notation.Terms;
 import roundwright.notation.WrittenLine;
 import roundwright.notation.WrittenLine.Reference;
@@ -80,26 +81,44 @@ final class PartReader {
     private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found) {
         found.available = optional(below.stitches());
         found.verdict = Verdict.NOT_UNDERSTOOD;
+        Below start = below;
+        Checked checked = work(written, worked, start);
+        boolean other = start.made() >= 0 && start.made() != start.stitches();
+        if (!checked.fits && other) {
+            Checked second = work(written, worked, new Below(start.made(), -1, start.spaces()));
+            checked = second.fits ? second : checked;
+        }
+        found.available = optional(checked.below.stitches());
+        Interpretation last = checked.last;
+        boolean fits = checked.fits;
+        settle(written, last, fits, found);
+    }
+
+    /** What came of working a line's rounds one after another. */
+    private record Checked(Interpretation last, boolean fits, Below below) {}
+
+    private Checked work(WrittenLine written, List<WrittenLine> worked, Below start) {
+        Below under = start;
         Interpretation last = null;
         boolean fits = true;
         for (int i = 0; i < worked.size(); i++) {
             boolean end = i == worked.size() - 1;
             WrittenLine line = worked.get(i);
+            under = last == null ? start : new Below(last.makes(), last.makes(), -1);
             List<WrittenLine.Count> counts = end ? written.counts() : List.of();
-            List<Interpretation> ways = interpreter.ways(line.body(), counts, below);
-            last = ways.isEmpty() || Resolver.onlyNotes(line.body()) ? null : ways.get(0);
-            if (last == null) {
-                break;
+            List<Interpretation> ways =
+                    Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line.body(), counts, under);
+            if (ways.isEmpty()) {
+                return new Checked(null, false, under);
             }
-            found.available = optional(below.stitches());
+            last = ways.get(0);
             fits &= last.fits();
-            learn(line, ways);
-            below = new Below(last.makes(), last.makes(), -1);
+            learn(line, ways, under);
         }
-        settle(written, last, fits, found);
+        return new Checked(last, fits, under);
     }
 
-    private void learn(WrittenLine line, List<Interpretation> ways) {
+    private void learn(WrittenLine line, List<Interpretation> ways, Below under) {
         if (ways.size() < 2
                 || !ways.get(0).fits()
                 || below.stitches() < 0
@@ -107,7 +126,7 @@ final class PartReader {
             return;
         }
         Interpretation best = ways.get(0);
-        for (roundwright.notation.Habit habit : Interpreter.open(line.body())) {
+        for (Habit habit : Interpreter.open(line.body())) {
             int option = best.options()[habit.ordinal()];
             boolean other = ways.stream().anyMatch(way -> way.fits() && way.options()[habit.ordinal()] != option);
             if (!other) {
@@ -118,7 +137,11 @@ final class PartReader {
 
     private void settle(WrittenLine written, Interpretation way, boolean fits, Line.Found found) {
         boolean doubtful = !written.doubts().isEmpty();
-        boolean confirmed = way != null && way.fits() && way.stated() >= 0 && found.available.isPresent();
+        boolean confirmed = way != null
+                && way.fits()
+                && way.stated() >= 0
+                && found.available.isPresent()
+                && way.options()[Habit.BARE_LIST.ordinal()] == 0;
         if (way == null
                 || doubtful && !confirmed
                 || Expansion.length(way.pieces()) > Expansion.MOST_STEPS
