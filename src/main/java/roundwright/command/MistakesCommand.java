@@ -36,6 +36,9 @@ import roundwright.wording.Wording;
 final class MistakesCommand extends Verb {
     private static final Wording WORDS = Wording.of("command");
 
+    /** A check that is expected to tell less, in nats, is not worth a line. */
+    private static final double WORTH_SAYING = 0.05;
+
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "COURSE.md", description = "The course.")
@@ -150,6 +153,7 @@ final class MistakesCommand extends Verb {
                         sentences.causes(each.explanation(), each.explanation().soFar())));
         each.explanation()
                 .question()
+                .filter(question -> question.gain() > WORTH_SAYING)
                 .ifPresent(question -> terminal.out().println("  " + WORDS.say("mistakes.ask", question.words())));
         each.advice().map(Advice::best).ifPresent(choice -> {
             terminal.out().println("  " + WORDS.say("mistakes.do", choice.words(), Math.round(choice.minutes())));

@@ -3,13 +3,13 @@ package roundwright.mistakes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import roundwright.group.CountReport;
+import roundwright.group.RoundPlace;
 import roundwright.mistakes.Advice.Choice;
 import roundwright.mistakes.Advice.LaterCount;
 import roundwright.mistakes.Advice.Way;
@@ -83,12 +83,11 @@ public final class Adviser {
 
     /** A round of a part that has so many stitches too many. */
     private record Off(Part part, Finding finding, int over, NavigableMap<Integer, Explanation> below) {
-        /** The number of the last round whose count was right; 0 where there is none. */
+        /** The number of the last round of the part whose count was right; 0 where there is none. */
         int lastRight() {
-            return below.descendingMap().entrySet().stream()
-                    .filter(round -> right(round.getValue()))
-                    .map(Map.Entry::getKey)
-                    .findFirst()
+            return finding.lastRight()
+                    .filter(place -> place.part().equals(part.name()))
+                    .map(RoundPlace::round)
                     .orElse(0);
         }
 

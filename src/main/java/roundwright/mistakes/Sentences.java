@@ -58,10 +58,9 @@ public final class Sentences {
         String sure = WORDS.say("sure." + sureness(cause.probability()));
         String percent = percent(cause.probability());
         if (cause.kinds().none()) {
-            String key = explanation.state() == State.OFF ? "came-from-below" : "went-right";
-            return key.equals("went-right")
-                    ? WORDS.say("went-right", sure, percent)
-                    : WORDS.say("came-from-below", sure, percent);
+            return explanation.state() == State.OFF
+                    ? WORDS.say("came-from-below", sure, percent)
+                    : WORDS.say("went-right", sure, percent);
         }
         Map<Kind, Integer> counts = counts(cause.kinds());
         if (counts.size() > 1) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import roundwright.group.RoundPlace;
 import roundwright.mistakes.story.Kinds;
 
 /**
@@ -18,6 +19,7 @@ import roundwright.mistakes.story.Kinds;
  * @param surprise −log P(this report | the reports before it), in nats; 0 where nothing was reported
  * @param expected what the round comes to when it is worked without a mistake on what most likely lies below
  * @param began where the piece may first have gone off, in working order
+ * @param lastRight the newest round, this one or one below it, that by now most likely has the written count; empty where none has
  */
 public record Finding(
         String part,
@@ -28,7 +30,8 @@ public record Finding(
         List<TrueCount> counts,
         double surprise,
         OptionalInt expected,
-        List<Began> began) {
+        List<Began> began,
+        Optional<RoundPlace> lastRight) {
     public Finding {
         causes = List.copyOf(causes);
         counts = List.copyOf(counts);

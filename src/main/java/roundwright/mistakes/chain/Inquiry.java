@@ -1,9 +1,12 @@
 package roundwright.mistakes.chain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import roundwright.group.RoundPlace;
 import roundwright.mistakes.story.Kind;
 import roundwright.mistakes.story.Kinds;
 import roundwright.mistakes.story.Landing;
@@ -75,7 +78,30 @@ final class Inquiry {
                 counts(),
                 -Math.log(node.evidence),
                 expected(),
-                node.origins.began());
+                node.origins.began(),
+                lastRight());
+    }
+
+    /** Goes down from here as long as the counts are most likely off, with what was seen above them. */
+    private Optional<RoundPlace> lastRight() {
+        Node at = node;
+        double[] above = inside;
+        while (!at.round.hasCount(at.counts[likeliest(at.belief, above)])) {
+            if (at.parent.isEmpty() || at.anew) {
+                return Optional.empty();
+            }
+            above = at.told(above);
+            at = at.parent.get();
+        }
+        return Optional.of(new RoundPlace(at.round.part(), at.round.number()));
+    }
+
+    private static int likeliest(double[] belief, double[] above) {
+        int best = 0;
+        for (int count = 1; count < belief.length; count++) {
+            best = belief[count] * above[count] > belief[best] * above[best] ? count : best;
+        }
+        return best;
     }
 
     private List<Finding.Cause> causes() {
@@ -148,10 +174,8 @@ final class Inquiry {
         if (node.round.line().isEmpty()) {
             return node.round.count();
         }
-        int likeliest = 0;
-        for (int from = 1; from < outside.length; from++) {
-            likeliest = outside[from] > outside[likeliest] ? from : likeliest;
-        }
-        return OptionalInt.of(node.round.line().get().workedOn(node.below[likeliest]));
+        double[] ones = new double[outside.length];
+        Arrays.fill(ones, 1);
+        return OptionalInt.of(node.round.line().get().workedOn(node.below[likeliest(outside, ones)]));
     }
 }

@@ -144,6 +144,18 @@ final class Node {
         moves = new double[0][];
     }
 
+    /** What is seen here and above says of each count below; {@code above} has the chance of what was seen above for each count here. */
+    double[] told(double[] above) {
+        double[] message = new double[below.length];
+        Arrays.fill(message, anew ? 1 : 0);
+        for (int from = 0; !anew && from < message.length; from++) {
+            for (int to = 0; to < above.length; to++) {
+                message[from] += moves[from][to] * above[to];
+            }
+        }
+        return message;
+    }
+
     /** How often a mistake of the kind could happen in the round as it is written. */
     double opportunities(Kind kind) {
         if (kind.per() == Kind.Per.REPORT) {

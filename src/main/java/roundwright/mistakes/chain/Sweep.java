@@ -36,14 +36,7 @@ final class Sweep {
         Arrays.fill(own, 1);
         node.children.stream().filter(this::swept).forEach(child -> multiply(own, up[child.place]));
         inside[node.place] = own;
-        double[] message = new double[node.below.length];
-        Arrays.fill(message, node.anew ? 1 : 0);
-        for (int from = 0; !node.anew && from < message.length; from++) {
-            for (int to = 0; to < own.length; to++) {
-                message[from] += node.moves[from][to] * own[to];
-            }
-        }
-        up[node.place] = scaled(message);
+        up[node.place] = scaled(node.told(own));
     }
 
     private void spread(Node node) {
