@@ -24,7 +24,8 @@ public final class Commands {
                 new CheckCommand(terminal),
                 new PlanCommand(terminal),
                 new DatesCommand(terminal, Clock.systemUTC()),
-                new MistakesCommand(terminal));
+                new MistakesCommand(terminal),
+                new SampleCommand(terminal, Clock.systemUTC()));
     }
 
     /** Runs one command line and returns its exit status. Nothing but the terminal is written to, and nothing is thrown. */

@@ -11,7 +11,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import roundwright.course.Course;
-import roundwright.course.file.CourseFile;
 import roundwright.group.CountReport;
 import roundwright.group.StudentId;
 import roundwright.mistakes.Advice;
@@ -70,8 +69,9 @@ final class MistakesCommand extends Verb {
         if (!rates.equals("story") && !rates.equals("learned")) {
             throw new CommandException.Usage(WORDS.say("mistakes.no-rates", rates));
         }
-        CourseFile file = CourseFile.read(TextSource.read(courseName, terminal).text());
-        Course course = file.course();
+        CourseSource source = CourseSource.read(courseName, terminal);
+        int status = source.reportErrors(terminal);
+        Course course = source.course();
         CountsFile counts = CountsFile.read(TextSource.read(countsName, terminal), course.pattern());
         counts.problems().forEach(terminal.err()::println);
         List<Explained> explained = explain(course, counts);
@@ -81,7 +81,7 @@ final class MistakesCommand extends Verb {
         } else {
             print(course, explained);
         }
-        return counts.problems().isEmpty() ? ExitStatus.FINE : ExitStatus.INPUT_HAS_ERRORS;
+        return counts.problems().isEmpty() ? status : ExitStatus.INPUT_HAS_ERRORS;
     }
 
     private List<Explained> explain(Course course, CountsFile counts) {

@@ -24,6 +24,7 @@ import roundwright.group.Session;
 import roundwright.group.SessionId;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
+import roundwright.pattern.Pattern;
 import roundwright.wording.Wording;
 
 /**
@@ -57,7 +58,7 @@ public final class SampleGroup {
 
     /**
      * @param id the course's place in the workbook
-     * @param students how many, at most {@value #MOST}
+     * @param students how many; beyond the invented names they are numbered
      * @param start date of the first session; they come weekly, and about half the course has been given
      */
     public static Sample of(Workbook workbook, CourseId id, Course course, int students, long seed, LocalDate start) {
@@ -66,9 +67,6 @@ public final class SampleGroup {
         return new Sample(sample.group, new Several(WORDS.say("edit.sample"), sample.edits));
     }
 
-    /** As many people as there are invented names. */
-    public static final int MOST = 24;
-
     private void add(CourseId id, Course course, int howMany, LocalDate start) {
         edits.add(new GroupEdit.AddGroup(
                 new Group(group, id, WORDS.say("sample.group"), Optional.of(start), WORDS.say("sample.place"))));
@@ -76,9 +74,8 @@ public final class SampleGroup {
         edits.add(new StudentEdit.AddStudents(group, students));
         List<List<RoundPlace>> evenings = evenings(course);
         List<SessionId> sessions = sessions(course, evenings.size(), start);
-        Expectations expectations = Expectations.of(course.pattern());
         for (Student student : students) {
-            work(student.id(), evenings, sessions, expectations, start);
+            work(student.id(), evenings, sessions, course.pattern(), start);
         }
         counts.sort(Comparator.comparing(count -> count.at().orElseThrow()));
         if (!counts.isEmpty()) {
@@ -87,9 +84,18 @@ public final class SampleGroup {
     }
 
     private List<Student> people(int howMany) {
-        List<String> names = new ArrayList<>(SampleNames.ALL);
-        Collections.shuffle(names, chance);
-        return names.stream().limit(howMany).sorted().map(this::person).toList();
+        List<String> names = new ArrayList<>();
+        while (names.size() < howMany) {
+            List<String> more = new ArrayList<>(SampleNames.ALL);
+            Collections.shuffle(more, chance);
+            int time = names.size() / SampleNames.ALL.size() + 1;
+            more.stream()
+                    .limit(howMany - names.size())
+                    .map(name -> time == 1 ? name : name + " " + time)
+                    .sorted()
+                    .forEach(names::add);
+        }
+        return names.stream().map(this::person).toList();
     }
 
     private Student person(String name) {
@@ -141,9 +147,9 @@ public final class SampleGroup {
             StudentId student,
             List<List<RoundPlace>> evenings,
             List<SessionId> sessions,
-            Expectations expectations,
+            Pattern pattern,
             LocalDate start) {
-        SampleWork work = new SampleWork(student, chance, expectations);
+        SampleWork work = new SampleWork(student, chance, pattern);
         for (int evening = 0; evening < evenings.size(); evening++) {
             boolean last = evening == evenings.size() - 1;
             Attendance attendance = attendance(last);

@@ -10,31 +10,44 @@ import roundwright.group.CountReport;
 import roundwright.group.Expectations;
 import roundwright.group.RoundPlace;
 import roundwright.group.StudentId;
+import roundwright.mistakes.Trial;
+import roundwright.mistakes.story.Beginner;
+import roundwright.mistakes.story.Kind;
+import roundwright.mistakes.story.Rates;
+import roundwright.pattern.Pattern;
 
-/**
- * One invented beginner at work: a stitch is now and then lost or won and stays so in the rounds above, a count is now and then wrong
- * though the work is right, and some of what went wrong is pulled back.
- */
+/** One invented beginner at work by the story; half of what they see go wrong is pulled back. */
 final class SampleWork {
-    private static final double SLIP_A_STITCH = 0.004;
-    private static final double MISCOUNT = 0.03;
     private static final double PULL_BACK = 0.5;
+    /** One in so many has a habit: one kind of mistake so many times as often. */
+    private static final int WITHOUT_HABIT = 6;
+
+    private static final double HABIT = 6;
+    private static final List<Kind> HABITS =
+            List.of(Kind.SKIPPED, Kind.WORKED_TWICE, Kind.INCREASE_MISSED, Kind.DECREASE_MISSED, Kind.STOPPED_SHORT);
 
     private final StudentId student;
     private final Random chance;
     private final Expectations expectations;
-    private final double care;
+    private final Trial trial;
     private final double pace;
     private final List<NewCount> counts = new ArrayList<>();
-    private int drift;
 
-    /** Works with a carefulness and a speed of their own. */
-    SampleWork(StudentId student, Random chance, Expectations expectations) {
+    /** Works with mistakes and a speed of their own. */
+    SampleWork(StudentId student, Random chance, Pattern pattern) {
         this.student = student;
-        this.expectations = expectations;
+        this.expectations = Expectations.of(pattern);
         this.chance = chance;
-        this.care = 0.3 + 1.7 * chance.nextDouble();
+        this.trial = new Trial(pattern, rates(chance), chance);
         this.pace = 4 + 8 * chance.nextDouble();
+    }
+
+    private static Rates rates(Random chance) {
+        if (chance.nextInt(WITHOUT_HABIT) > 0) {
+            return Rates.STORY;
+        }
+        Kind habit = HABITS.get(chance.nextInt(HABITS.size()));
+        return Rates.STORY.with(habit, HABIT * Rates.STORY.rate(habit));
     }
 
     /** Works the first so many of an evening's rounds; the one after them is sometimes left unfinished. */
@@ -51,39 +64,24 @@ final class SampleWork {
 
     /** Works one round and reports it; returns the time at which it is done. */
     private Instant work(RoundPlace place, int expected, Instant begun) {
-        int before = drift;
-        slip(expected);
         Instant done = begun.plusSeconds((long) (60 * expected / pace) + 30);
-        report(place, expected + drift, done);
-        if (drift != before && chance.nextDouble() < PULL_BACK) {
-            return again(place, expected, before, done);
+        int reported = workAndReport(place, expected, done);
+        boolean first = place.round() <= 1;
+        if (reported != expected && !first && chance.nextDouble() < PULL_BACK) {
+            RoundPlace left = new RoundPlace(place.part(), place.round() - 1);
+            file(left, CountReport.Kind.PULLED_BACK, OptionalInt.empty(), done);
+            Instant again = done.plusSeconds((long) (60 * expected / pace) + 60);
+            workAndReport(place, expected, again);
+            return again;
         }
         return done;
     }
 
-    private Instant again(RoundPlace place, int expected, int before, Instant noticed) {
-        file(
-                new RoundPlace(place.part(), place.round() - 1),
-                CountReport.Kind.PULLED_BACK,
-                OptionalInt.empty(),
-                noticed);
-        drift = before;
-        Instant done = noticed.plusSeconds((long) (60 * expected / pace) + 60);
-        report(place, expected + drift, done);
-        return done;
-    }
-
-    private void slip(int stitches) {
-        for (int stitch = 0; stitch < stitches; stitch++) {
-            if (chance.nextDouble() < SLIP_A_STITCH * care) {
-                drift += chance.nextBoolean() ? 1 : -1;
-            }
-        }
-    }
-
-    private void report(RoundPlace place, int made, Instant at) {
-        int said = chance.nextDouble() < MISCOUNT ? made + (chance.nextBoolean() ? 1 : -1) : made;
-        file(place, CountReport.Kind.COUNTED, OptionalInt.of(Math.max(0, said)), at);
+    private int workAndReport(RoundPlace place, int expected, Instant at) {
+        int made = trial.work(place).map(Beginner.Worked::made).orElse(expected);
+        int said = trial.report(made);
+        file(place, CountReport.Kind.COUNTED, OptionalInt.of(said), at);
+        return said;
     }
 
     private void leaveUnfinished(RoundPlace place, int soFar, Instant at) {

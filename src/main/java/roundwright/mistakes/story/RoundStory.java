@@ -18,6 +18,8 @@ public final class RoundStory implements Story {
     /** An outcome less likely than this is not kept. */
     private static final double KEPT = 1e-13;
 
+    private final WrittenRound own;
+    private final List<WrittenRound> neighbours;
     private final Rates rates;
     private final List<Way> ways = new ArrayList<>();
     private final Map<Integer, Landing> landings = new HashMap<>();
@@ -32,7 +34,13 @@ public final class RoundStory implements Story {
     }
 
     private RoundStory(WrittenRound own, List<WrittenRound> neighbours, Rates rates) {
+        this.own = own;
+        this.neighbours = neighbours;
         this.rates = rates;
+    }
+
+    /** Nothing is worked out before the first question: a pattern has rounds that nobody has reached. */
+    private void addWays() {
         double wrong = neighbours.isEmpty() ? 0 : rates.rate(Kind.WRONG_LINE);
         addWays(own, 1 - wrong, 0);
         for (WrittenRound neighbour : neighbours) {
@@ -62,6 +70,9 @@ public final class RoundStory implements Story {
     }
 
     private Landing land(int below) {
+        if (ways.isEmpty()) {
+            addWays();
+        }
         Rows.Collector collector = new Rows.Collector();
         for (Way way : ways) {
             double marker = way.chance() * rates.toMarker();
