@@ -60,6 +60,15 @@ final class Prices {
         return ofSpare(spare, last) + ofNew(newBefore[to + 1] - newBefore[from], first);
     }
 
+    private double spare(int from, int to, boolean first) {
+        return settings.minutes() - PlanSettings.fixedMinutes(first) - (minutesBefore[to + 1] - minutesBefore[from]);
+    }
+
+    /** Whether a class takes longer than the session; with another item before it, it takes no less. */
+    boolean isOver(int from, int to, boolean first) {
+        return spare(from, to, first) < 0;
+    }
+
     private static double ofSpare(double spare, boolean last) {
         return spare < 0 ? ofOver(-spare) : last ? 0 : A_MINUTE_UNUSED * spare * spare;
     }

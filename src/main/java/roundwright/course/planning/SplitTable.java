@@ -11,7 +11,7 @@ import java.util.List;
  * have done all items before that place in so many sessions, no one of them the last of the course.
  *
  * <p>Each row follows from the one before in two steps: the cheapest class that ends at each item, then the cheapest homework
- * after it. A row takes time proportional to the square of the items.
+ * after it. A row takes time proportional to the items times those that fit a session.
  */
 final class SplitTable {
     private final Prices prices;
@@ -90,7 +90,12 @@ final class SplitTable {
 
     private double cheapestClass(double[] before, Row row, int to, boolean first, boolean last) {
         double cheapest = Double.POSITIVE_INFINITY;
-        for (int from = to; from >= 0; from--) {
+        int least = rows.size() - 1;
+        for (int from = to; from >= least; from--) {
+            // a class that is over grows dearer with every item before it
+            if (prices.isOver(from, to, first) && prices.ofClass(from, to, first, last) >= cheapest) {
+                break;
+            }
             if (before[from] < cheapest && locks.allowClass(from, to)) {
                 double cost = before[from] + prices.ofClass(from, to, first, last);
                 if (cost < cheapest) {
