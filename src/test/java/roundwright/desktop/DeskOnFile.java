@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import roundwright.course.file.CourseFile;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.Frame;
 import roundwright.desktop.window.MainPanel;
@@ -74,7 +75,7 @@ public final class DeskOnFile implements AutoCloseable {
 
     /** The window's panel over this desk, with no window round it. */
     public MainPanel panel() {
-        return new MainPanel(desk, new NoFrame());
+        return new MainPanel(desk, new Insights(desk, Work.atOnce()), new NoFrame());
     }
 
     @Override

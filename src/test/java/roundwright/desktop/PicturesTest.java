@@ -75,7 +75,8 @@ class PicturesTest {
     private static MainPanel onPage(DeskOnFile file, Page page) {
         file.course("harbour-light").group(8);
         file.desk().choosePage(page);
-        file.desk().choosePlace(new RoundPlace("Tower", 21));
+        file.desk().choosePlace(new RoundPlace("Tower", 22));
+        file.desk().chooseStudent(file.desk().students().get(3).id());
         return file.panel();
     }
 

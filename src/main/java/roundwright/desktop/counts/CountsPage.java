@@ -10,6 +10,7 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.HeadRow;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
@@ -36,14 +37,14 @@ public final class CountsPage extends JPanel {
     private final JComponent both;
     private final JComponent empty;
 
-    public CountsPage(Desk desk, Deeds deeds) {
+    public CountsPage(Desk desk, Insights insights, Deeds deeds) {
         super(new BorderLayout());
         this.desk = desk;
         setOpaque(false);
         presenter = new CountsPresenter(desk);
         table = new CountsTable(presenter);
         names = new NamesTable(presenter);
-        detail = new DetailCard(desk, deeds);
+        detail = new DetailCard(desk, insights, deeds);
         Wrap words = new Wrap(1);
         words.add(heading);
         words.add(subheading);
@@ -58,6 +59,7 @@ public final class CountsPage extends JPanel {
         empty = new PageCard(noStudents(deeds));
         refresh();
         desk.listen(this::changed);
+        insights.listen(detail::refresh);
     }
 
     private static JComponent foot() {

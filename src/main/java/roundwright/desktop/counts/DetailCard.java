@@ -3,6 +3,7 @@ package roundwright.desktop.counts;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Mark;
 import roundwright.desktop.look.MarkIcon;
 import roundwright.desktop.look.PageCard;
@@ -20,16 +21,18 @@ final class DetailCard extends PageCard {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient Desk desk;
+    private final transient Insights insights;
     private final transient Deeds deeds;
     private final Stack body;
 
-    DetailCard(Desk desk, Deeds deeds) {
-        this(desk, deeds, new Stack());
+    DetailCard(Desk desk, Insights insights, Deeds deeds) {
+        this(desk, insights, deeds, new Stack());
     }
 
-    private DetailCard(Desk desk, Deeds deeds, Stack body) {
+    private DetailCard(Desk desk, Insights insights, Deeds deeds, Stack body) {
         super(body);
         this.desk = desk;
+        this.insights = insights;
         this.deeds = deeds;
         this.body = body;
         refresh();
@@ -52,6 +55,9 @@ final class DetailCard extends PageCard {
         if (!detail.line().isEmpty()) {
             body.below(1.5, new WrittenLine(detail.line()));
         }
+        desk.student()
+                .flatMap(student -> insights.of(student.id(), detail.cell()))
+                .ifPresent(insight -> body.below(2.5, new InsightSection(desk, insight)));
         if (!detail.history().isEmpty()) {
             body.below(3, Text.heading(WORDS.say("history")));
             detail.history().forEach(said -> body.below(0.75, Prose.body(said)));

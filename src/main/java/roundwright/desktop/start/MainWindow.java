@@ -14,6 +14,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.Frame;
 import roundwright.desktop.window.MainPanel;
@@ -31,10 +32,10 @@ final class MainWindow implements Frame {
     private final Desk desk;
     private final MainPanel panel;
 
-    MainWindow(Desk desk, Folders folders, LookSettings look, Runnable closed) {
+    MainWindow(Desk desk, Insights insights, Folders folders, LookSettings look, Runnable closed) {
         this.desk = desk;
         this.folders = folders;
-        this.panel = new MainPanel(desk, this);
+        this.panel = new MainPanel(desk, insights, this);
         frame.setTitle(WORDS.say("window-title"));
         frame.setContentPane(panel);
         frame.setMinimumSize(LEAST);

@@ -10,6 +10,7 @@ import java.util.concurrent.CompletionException;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.work.EventThreadGuard;
 import roundwright.desktop.work.PauseWatch;
 import roundwright.desktop.work.Work;
@@ -90,7 +91,8 @@ public final class Start {
         desk.open();
         // the first window is shown whole: the course is read before it
         work.here(() -> SwingUtilities.invokeLater(() -> {
-            MainWindow window = new MainWindow(desk, folders, look, () -> close(desk));
+            MainWindow window =
+                    new MainWindow(desk, new Insights(desk, Work.queue()), folders, look, () -> close(desk));
             window.frame().setVisible(true);
             reportReady(window);
         }));

@@ -16,6 +16,7 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.desk.Page;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
@@ -31,6 +32,7 @@ public final class MainPanel extends JPanel implements Asking {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient Desk desk;
+    private final transient Insights insights;
     private final transient Deeds deeds = new Deeds(() -> !asking());
     private final transient StripPresenter stripPresenter;
     private final Header header;
@@ -42,9 +44,10 @@ public final class MainPanel extends JPanel implements Asking {
     private WelcomePage welcome;
     private transient Runnable painted;
 
-    public MainPanel(Desk desk, Frame frame) {
+    public MainPanel(Desk desk, Insights insights, Frame frame) {
         super(null);
         this.desk = desk;
+        this.insights = insights;
         setBackground(Tone.BACKGROUND.color());
         stripPresenter = new StripPresenter(desk);
         header = new Header(deeds, () -> new Menus(desk, deeds).courses(header().course()), this::openMenu);
@@ -166,7 +169,7 @@ public final class MainPanel extends JPanel implements Asking {
     private JComponent page(Page page) {
         return pages.computeIfAbsent(page, wanted -> switch (wanted) {
             case PLAN -> new PlanPage(desk, deeds);
-            case COUNTS -> new CountsPage(desk, deeds);
+            case COUNTS -> new CountsPage(desk, insights, deeds);
             case STUCK, NEXT -> throw new IllegalArgumentException("no page " + wanted);
         });
     }
