@@ -6,7 +6,6 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import roundwright.course.file.CourseFile;
 import roundwright.course.file.ProblemPrinter;
 
 /**
@@ -46,22 +45,22 @@ final class CheckCommand extends Verb {
 
     private int check(String name) {
         try {
-            TextSource source = TextSource.read(name, terminal);
-            CourseFile file = CourseFile.read(source.text());
+            CourseSource course = CourseSource.read(name, terminal);
             if (json) {
-                read.add(CheckJson.of(source.name(), file));
+                read.add(CheckJson.of(course.source().name(), course.file()));
             } else {
-                print(source, file);
+                print(course);
             }
-            return file.hasErrors() ? ExitStatus.INPUT_HAS_ERRORS : ExitStatus.FINE;
+            return course.file().hasErrors() ? ExitStatus.INPUT_HAS_ERRORS : ExitStatus.FINE;
         } catch (CommandException failure) {
             terminal.err().println(failure.getMessage());
             return failure.status();
         }
     }
 
-    private void print(TextSource source, CourseFile file) {
-        ProblemPrinter printer = new ProblemPrinter(source.name(), source.text());
-        file.problems().forEach(problem -> terminal.err().print(printer.print(problem.problem())));
+    private void print(CourseSource course) {
+        ProblemPrinter printer =
+                new ProblemPrinter(course.source().name(), course.source().text());
+        course.file().problems().forEach(problem -> terminal.err().print(printer.print(problem.problem())));
     }
 }

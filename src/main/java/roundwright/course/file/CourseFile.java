@@ -74,7 +74,9 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
             Pattern pattern = lines.read(stated);
             Terms terms = pattern.terms();
             List<Technique> own = new TechniqueReader(terms, problems).read(few(document.of(Kind.TECHNIQUE)));
+            long errors = problems.errors();
             List<PlacedLesson> lessons = lessons(pattern, Techniques.catalogue().with(own));
+            boolean allRead = errors == problems.errors();
             Course course = new Course(
                     head.map(section -> section.title().text()).orElse(""),
                     head.map(section -> String.join("\n\n", section.paragraphs()))
@@ -83,7 +85,7 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
                     pattern,
                     lessons.stream().map(PlacedLesson::lesson).toList(),
                     own);
-            check(course, lessons);
+            check(course, lessons, allRead);
             return new CourseFile(document, course, lines.places(), problems.inOrder());
         }
 
@@ -116,7 +118,7 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
             return lessons;
         }
 
-        private void check(Course course, List<PlacedLesson> lessons) {
+        private void check(Course course, List<PlacedLesson> lessons, boolean allRead) {
             Span end = document.course().map(Section::heading).orElse(new Span(0, 0));
             if (course.pattern().parts().stream().allMatch(part -> part.rounds().isEmpty())) {
                 problems.mendable(Severity.ERROR, "no-rounds", end, Optional.empty());
@@ -126,7 +128,7 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
                 problems.remark("no-lessons", end);
             }
             FirstUses uses = FirstUses.of(course.pattern(), course.techniques());
-            new LessonChecks(lessons, uses, problems).check();
+            new LessonChecks(lessons, uses, problems).check(allRead);
             new TechniqueChecks(
                             lessons, uses, course.techniques(), course.pattern().terms(), problems)
                     .check();

@@ -25,7 +25,7 @@ import roundwright.notation.Span;
 final class EntryReader {
     private static final Pattern LABEL = Pattern.compile(
             "(?i)^\\W{0,3}(?:(?:rnds?|rounds?|rds?|rows?|r)\\b?\\.? ?\\d|\\d{1,3}(?:st|nd|rd|th)?[ .):–-])");
-    private static final Pattern BULLET = Pattern.compile("^[-+*](?:\\s+|$)");
+    private static final Pattern BULLET = Pattern.compile("^\\s*[-+*](?:\\s+|$)");
 
     /** Lists nested deeper than this are passed over: nobody writes them, and each level costs stack. */
     private static final int DEEPEST = 40;

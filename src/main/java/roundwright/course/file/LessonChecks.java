@@ -24,9 +24,15 @@ final class LessonChecks {
         this.problems = problems;
     }
 
-    void check() {
+    /**
+     * @param allRead whether every stretch that the lessons name could be read; where not, nobody can say which rounds are in no lesson
+     */
+    void check(boolean allRead) {
         numbers();
-        covered();
+        Map<Place, Integer> covered = covered();
+        if (allRead) {
+            leftOut(covered);
+        }
         order();
     }
 
@@ -54,8 +60,8 @@ final class LessonChecks {
         }
     }
 
-    /** Every round in one lesson: those in two are reported where they come again, those in none at the lesson that should have them. */
-    private void covered() {
+    /** The first lesson of every round; rounds in two lessons are reported where they come again. */
+    private Map<Place, Integer> covered() {
         Map<Place, Integer> first = new HashMap<>();
         for (PlacedLesson lesson : lessons) {
             List<Place> again = new ArrayList<>();
@@ -75,7 +81,7 @@ final class LessonChecks {
                         lesson.lesson().number());
             }
         }
-        leftOut(first);
+        return first;
     }
 
     private List<Place> rounds(PlacedLesson lesson) {
@@ -96,6 +102,7 @@ final class LessonChecks {
         return places;
     }
 
+    /** Rounds in no lesson are reported at the lesson that should have them. */
     private void leftOut(Map<Place, Integer> covered) {
         if (lessons.isEmpty()) {
             return;

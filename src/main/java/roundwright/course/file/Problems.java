@@ -85,6 +85,11 @@ final class Problems {
         found.add(new FileProblem(places.line(start), places.column(start), problem, replaceable));
     }
 
+    /** How many errors have been found so far. */
+    long errors() {
+        return found.stream().filter(FileProblem::isError).count();
+    }
+
     List<FileProblem> inOrder() {
         List<FileProblem> sorted = new ArrayList<>(found);
         sorted.sort(FileProblem.IN_ORDER);

@@ -63,8 +63,10 @@ final class SettingsReader {
 
     /** The value, or the values of the list below the key. */
     private Optional<String> text(String key) {
-        List<String> values =
-                Values.of(section, key).stream().map(Written::text).toList();
+        List<String> values = section.setting(key).stream()
+                .flatMap(setting -> Values.of(section, setting).stream())
+                .map(Written::text)
+                .toList();
         return values.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", values));
     }
 
