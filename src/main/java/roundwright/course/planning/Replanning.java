@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import roundwright.course.planning.Plan.Slot;
 import roundwright.wording.Wording;
 
 /**
@@ -42,9 +43,28 @@ public record Replanning(int done, Plan rest, List<LessonChange> changes, List<L
                 .toList();
         PlanSettings settings =
                 new PlanSettings(before.minutes(), now.pace(), before.mostNew(), before.homeworkMinutes());
-        Plan rest = Planner.plan(
-                new PlanRequest(left, settings, sessions, now.sessionsHeld(), locked(current, now.done())));
+        Plan rest = withTitles(
+                current,
+                now.done(),
+                Planner.plan(
+                        new PlanRequest(left, settings, sessions, now.sessionsHeld(), locked(current, now.done()))));
         return new Replanning(now.done(), rest, changes(current, now.sessionsHeld(), rest), behind(current, now, rest));
+    }
+
+    /** Lessons that come out as they were keep their titles. */
+    private static Plan withTitles(Plan current, int done, Plan rest) {
+        List<Slot> slots = rest.lessons().stream()
+                .map(lesson -> new Slot(lesson.stretch(), title(current, done, lesson.stretch()), lesson.locked()))
+                .toList();
+        return Plan.of(rest.items(), rest.settings(), rest.sessionsBefore(), slots, rest.proven());
+    }
+
+    private static Optional<String> title(Plan current, int done, Stretch stretch) {
+        Stretch before = new Stretch(stretch.from() + done, stretch.to() + done, stretch.last() + done);
+        return current.lessons().stream()
+                .filter(lesson -> lesson.stretch().equals(before))
+                .findFirst()
+                .flatMap(PlannedLesson::name);
     }
 
     /** Locked lessons that have not begun, as places in what is left. */

@@ -57,7 +57,9 @@ class ReplanningTest {
 
     @Test
     void aGroupOnItsWayKeepsItsPlan() throws CannotPlan {
-        Replanning anew = Replanning.of(plan(), new GroupNow(5, 2, 10, List.of()), OptionalInt.of(3));
+        Plan named = ByHand.rename(plan(), 3, "The lamp");
+        Replanning anew = Replanning.of(named, new GroupNow(5, 2, 10, List.of()), OptionalInt.of(3));
+        assertEquals(Optional.of("The lamp"), anew.rest().lessons().get(1).name());
         assertEquals(3, anew.changes().size());
         assertTrue(
                 anew.changes().stream().allMatch(LessonChange::same),
