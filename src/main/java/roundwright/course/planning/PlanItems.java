@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import roundwright.notation.Terms;
 import roundwright.pattern.Line;
 import roundwright.pattern.Part;
 import roundwright.pattern.PartItem;
@@ -12,6 +13,7 @@ import roundwright.pattern.Pattern;
 import roundwright.pattern.Round;
 import roundwright.pattern.Verdict;
 import roundwright.technique.FirstUses;
+import roundwright.technique.FirstUses.Missing;
 import roundwright.technique.FirstUses.Place;
 import roundwright.technique.Techniques;
 import roundwright.wording.Wording;
@@ -24,7 +26,7 @@ import roundwright.wording.Wording;
  * states, or else of the round below.
  *
  * @param items the rounds, and the instructions that take time
- * @param remarks what had to be planned around
+ * @param remarks what had to be planned around, and what to practise beforehand because the pattern skips it
  */
 public record PlanItems(List<PlanItem> items, List<PlanRemark> remarks) {
     private static final Wording WORDS = Wording.of("course");
@@ -47,8 +49,23 @@ public record PlanItems(List<PlanItem> items, List<PlanRemark> remarks) {
      * @param pace stitches a minute
      */
     public static PlanItems of(Pattern pattern, Techniques techniques, double pace) {
-        List<Work> works = new Walk(FirstUses.of(pattern, techniques), techniques).works();
-        return new PlanItems(items(works, pace), unread(pattern));
+        FirstUses uses = FirstUses.of(pattern, techniques);
+        List<Work> works = new Walk(uses, techniques).works();
+        List<PlanRemark> remarks = new ArrayList<>(unread(pattern));
+        uses.missing().forEach(missing -> remarks.add(practise(missing, pattern.terms())));
+        return new PlanItems(items(works, pace), remarks);
+    }
+
+    /** What to practise beforehand, where a pattern skips what leads up to a technique. */
+    private static PlanRemark practise(Missing missing, Terms terms) {
+        Place place = missing.use().place();
+        String where = place.round().map(round -> place.part() + " " + round).orElse(place.part());
+        List<String> before = missing.before().stream()
+                .map(technique -> technique.name(terms))
+                .toList();
+        return new PlanRemark(
+                OptionalInt.empty(),
+                WORDS.say("plan-practise-before", missing.use().technique().name(terms), where, Wording.list(before)));
     }
 
     private static List<PlanItem> items(List<Work> works, double pace) {

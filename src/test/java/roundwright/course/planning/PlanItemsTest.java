@@ -130,6 +130,16 @@ class PlanItemsTest {
     }
 
     @Test
+    void whatThePatternSkipsIsToBePractisedBeforehand() {
+        PlanItems read = items("Rnd 1: 6 dc in magic ring. (6)\nRnd 2: inc x 6 (12)\nRnd 3: inv dec x 6 (6)", 6);
+        assertTrue(
+                read.remarks().stream()
+                        .anyMatch(remark -> remark.text().contains("Part 1 3")
+                                && remark.text().contains("decrease")),
+                read.remarks().toString());
+    }
+
+    @Test
     void nothingToDoIsNoItems() {
         assertEquals(List.of(), items("", 6).items());
         assertEquals(List.of(), items("Use a 4 mm hook.", 6).items());
