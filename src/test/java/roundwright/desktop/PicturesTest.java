@@ -45,6 +45,11 @@ class PicturesTest {
     }
 
     @Test
+    void next() {
+        paint("next", file -> onPage(file, Page.NEXT));
+    }
+
+    @Test
     void countsWithoutStudents() {
         paint("counts-empty", file -> {
             file.course("harbour-light").desk().choosePage(Page.COUNTS);

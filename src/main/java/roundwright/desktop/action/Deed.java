@@ -26,6 +26,8 @@ public enum Deed {
     ADD_GROUP(Glyph.GROUP, Key.menu(KeyEvent.VK_G)),
     ADD_STUDENTS(Glyph.STUDENT, Key.menu(KeyEvent.VK_J)),
     EDIT_STUDENT(Glyph.EDIT, Key.plain(KeyEvent.VK_F2)),
+    STUDENT_BEFORE(Glyph.LEFT, Key.menu(KeyEvent.VK_COMMA)),
+    STUDENT_AFTER(Glyph.RIGHT, Key.menu(KeyEvent.VK_PERIOD)),
     REGISTER(Glyph.REGISTER, Key.menu(KeyEvent.VK_R)),
     NOTE(Glyph.NOTE, Key.menu(KeyEvent.VK_T)),
     HIDE_NAMES(Glyph.HIDE, Key.menu(KeyEvent.VK_H)),

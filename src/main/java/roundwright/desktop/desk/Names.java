@@ -9,9 +9,14 @@ public final class Names {
 
     private Names() {}
 
+    /** Whether the screen may be read by others: names are hidden by hand, or a student's own page is shown. */
+    public static boolean hidden(Desk desk) {
+        return desk.choice().namesHidden() || desk.choice().page() == Page.NEXT;
+    }
+
     public static String of(Student student, Desk desk) {
         boolean chosen = desk.choice().student().equals(java.util.Optional.of(student.id()));
-        if (!desk.choice().namesHidden() || chosen) {
+        if (!hidden(desk) || chosen) {
             return student.name();
         }
         return WORDS.say("student-numbered", desk.students().indexOf(student) + 1);

@@ -113,7 +113,7 @@ public class Stack extends JPanel implements Flowing, Scrollable {
         @Override
         public Dimension preferredLayoutSize(Container parent) {
             Insets insets = parent.getInsets();
-            int width = parent.getWidth() > 0 ? parent.getWidth() : Space.of(NATURAL_WIDTH);
+            int width = Flowing.widthOf(parent, Space.of(NATURAL_WIDTH));
             int inner = width - insets.left - insets.right;
             return new Dimension(width, height(parent, inner) + insets.top + insets.bottom);
         }

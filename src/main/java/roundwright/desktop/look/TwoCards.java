@@ -46,7 +46,7 @@ public final class TwoCards extends JPanel implements Flowing, Scrollable {
 
     @Override
     public Dimension getPreferredSize() {
-        int width = getWidth() > 0 ? getWidth() : Space.points(LEAST_BESIDE);
+        int width = Flowing.widthOf(this, Space.points(LEAST_BESIDE));
         return new Dimension(width, heightFor(width));
     }
 

@@ -17,6 +17,7 @@ import roundwright.desktop.look.Type;
 final class StripPainter {
     private static final double ROUNDNESS = 3;
     private static final double DOT = 7;
+    private static final int MOST_ROWS = 4;
     private static final double LEAST_DOT = 4.5;
 
     private final Graphics2D graphics;
@@ -99,7 +100,7 @@ final class StripPainter {
         double dot = Math.min(Space.points(DOT), Math.max(Space.points(LEAST_DOT), body.getWidth()));
         double step = dot + Space.points(1.5);
         int across = Math.max(1, (int) ((body.getWidth() + Space.points(3)) / step));
-        int rows = Math.max(1, Math.min(3, (int) (body.getHeight() / step)));
+        int rows = Math.max(1, Math.min(MOST_ROWS, (int) (body.getHeight() / step)));
         double bottom = body.getMaxY();
         if (count > across * rows) {
             crowd(body, bottom, count);

@@ -14,12 +14,14 @@ import roundwright.desktop.ask.Asking;
 import roundwright.desktop.counts.CountsPage;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.Names;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
+import roundwright.desktop.next.NextPage;
 import roundwright.desktop.plan.PlanPage;
 import roundwright.desktop.strip.StripPanel;
 import roundwright.desktop.strip.StripPresenter;
@@ -125,7 +127,7 @@ public final class MainPanel extends JPanel implements Asking {
 
     /** "Tuesday evenings · lesson 3 of 8 · UK terms". */
     private String inHand(OpenCourse course) {
-        if (desk.choice().namesHidden()) {
+        if (Names.hidden(desk)) {
             return WORDS.say("names-are-hidden");
         }
         StringBuilder said = new StringBuilder();
@@ -170,7 +172,8 @@ public final class MainPanel extends JPanel implements Asking {
         return pages.computeIfAbsent(page, wanted -> switch (wanted) {
             case PLAN -> new PlanPage(desk, deeds);
             case COUNTS -> new CountsPage(desk, insights, deeds);
-            case STUCK, NEXT -> throw new IllegalArgumentException("no page " + wanted);
+            case NEXT -> new NextPage(desk, deeds);
+            case STUCK -> throw new IllegalArgumentException("no page " + wanted);
         });
     }
 

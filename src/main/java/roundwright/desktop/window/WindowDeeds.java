@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import roundwright.course.file.CourseFile;
@@ -22,6 +23,7 @@ import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.welcome.PastePatternCard;
 import roundwright.desktop.work.Task;
+import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.CourseEdit;
 
@@ -80,6 +82,8 @@ final class WindowDeeds {
     private void bindPeople() {
         deeds.on(Deed.ADD_GROUP, () -> asking.ask(new AddGroupCard(desk, asking)));
         deeds.on(Deed.ADD_STUDENTS, () -> asking.ask(new AddStudentsCard(desk, asking)));
+        deeds.on(Deed.STUDENT_BEFORE, () -> turn(-1));
+        deeds.on(Deed.STUDENT_AFTER, () -> turn(1));
         deeds.on(Deed.REGISTER, () -> asking.ask(new RegisterCard(desk, asking)));
         deeds.on(
                 Deed.EDIT_STUDENT,
@@ -89,6 +93,13 @@ final class WindowDeeds {
                 () -> desk.student()
                         .ifPresent(student -> desk.place()
                                 .ifPresent(place -> asking.ask(new NoteCard(desk, asking, student, place)))));
+    }
+
+    private void turn(int by) {
+        List<Student> students = desk.students();
+        int now = desk.student().map(students::indexOf).orElse(0);
+        desk.chooseStudent(
+                students.get(Math.floorMod(now + by, students.size())).id());
     }
 
     private void changed(Set<Matter> matters) {
@@ -103,6 +114,8 @@ final class WindowDeeds {
         deeds.enable(Deed.ADD_STUDENTS, group);
         deeds.enable(Deed.REGISTER, student);
         deeds.enable(Deed.EDIT_STUDENT, student);
+        deeds.enable(Deed.STUDENT_BEFORE, student);
+        deeds.enable(Deed.STUDENT_AFTER, student);
         deeds.enable(Deed.NOTE, student && desk.place().isPresent());
         deeds.enable(Deed.HIDE_NAMES, student);
         deeds.call(Deed.HIDE_NAMES, desk.choice().namesHidden() ? WORDS.say("show-names") : Deed.HIDE_NAMES.words());

@@ -1,0 +1,142 @@
+package roundwright.desktop.next;
+
+import java.awt.BorderLayout;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.JPanel;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.action.Deeds;
+import roundwright.desktop.chart.ChartKey;
+import roundwright.desktop.chart.ChartPanel;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.look.PageCard;
+import roundwright.desktop.look.PageScroll;
+import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Space;
+import roundwright.desktop.look.Stack;
+import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.Type;
+import roundwright.desktop.look.Wrap;
+import roundwright.desktop.look.WrittenLine;
+import roundwright.group.Student;
+import roundwright.pattern.chart.ChartWords;
+import roundwright.pattern.chart.RoundChart;
+import roundwright.wording.Wording;
+
+/** One student's page. */
+public final class NextPage extends JPanel {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final transient Desk desk;
+    private final transient Deeds deeds;
+    private final Stack left = new Stack();
+    private final Stack right = new Stack();
+    private final Prose step = Prose.page("");
+    private final ChartKey key = new ChartKey();
+    private final ChartPanel chart;
+    private transient Optional<ChartWords> words = Optional.empty();
+    private transient Optional<TechniqueWay> way = Optional.empty();
+
+    public NextPage(Desk desk, Deeds deeds) {
+        super(new BorderLayout());
+        this.desk = desk;
+        this.deeds = deeds;
+        setOpaque(false);
+        chart = new ChartPanel(index -> words.ifPresent(found -> step.setText(found.step(index))));
+        PageCard student = new PageCard(left);
+        student.setBorder(Space.pad(3, 3.5, 3, 3.5));
+        add(new PageScroll(new TwoCards(student, new PageCard(right), 0.6)));
+        refresh();
+        desk.listen(this::changed);
+    }
+
+    private void changed(Set<Matter> matters) {
+        boolean mine = matters.stream()
+                .anyMatch(matter -> matter != Matter.PLACE && matter != Matter.NOTICE && matter != Matter.HISTORY);
+        if (mine) {
+            refresh();
+        }
+    }
+
+    private void refresh() {
+        left.removeAll();
+        right.removeAll();
+        Optional<OpenCourse> course = desk.course();
+        Optional<Student> student = desk.student();
+        if (course.isPresent() && student.isPresent()) {
+            show(course.get(), student.get());
+        } else {
+            left.below(0, Text.heading(WORDS.say("no-students-head")));
+            left.below(1, Prose.body(WORDS.say("next-nobody")));
+            left.below(2, new Wrap(1)).add(deeds.mainButton(Deed.ADD_STUDENTS));
+        }
+        left.revalidate();
+        right.revalidate();
+        repaint();
+    }
+
+    private TechniqueWay wayThrough(OpenCourse course) {
+        if (way.filter(found -> found.course() == course).isEmpty()) {
+            way = Optional.of(new TechniqueWay(course));
+        }
+        return way.get();
+    }
+
+    private void show(OpenCourse course, Student student) {
+        StudentPage page = StudentPage.of(wayThrough(course), student, desk.standing(student.id()));
+        left.below(0, who(page.name()));
+        left.below(1, new Prose(page.title(), Type.TITLE, Type.TITLE, Tone.INK));
+        if (!page.where().isEmpty()) {
+            left.below(1.5, Prose.page(page.where()));
+        }
+        page.round()
+                .ifPresent(round -> left.below(2, new WrittenLine(round.line().text(), Type.PAGE_HEADING)));
+        page.round()
+                .map(round -> round.line().words())
+                .filter(said -> !said.isBlank())
+                .ifPresent(said -> left.below(2, Prose.page(said)));
+        if (!page.counts().isEmpty()) {
+            left.below(1.5, Prose.page("**" + page.counts() + "**"));
+        }
+        showHow(page);
+        page.round().flatMap(round -> round.steps()).ifPresent(steps -> {
+            RoundChart drawn = RoundChart.of(steps);
+            ChartWords told = new ChartWords(drawn, course.terms());
+            words = Optional.of(told);
+            chart.show(drawn, told, student.leftHanded());
+            key.show(drawn, told);
+            step.setText(WORDS.say("chart-how"));
+            left.below(3, chart);
+            left.below(1.5, step);
+            left.below(1.5, key);
+        });
+        right.below(0, new Text(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
+        page.way().forEach(each -> right.below(0.25, new WayRow(each, course.terms())));
+    }
+
+    private void showHow(StudentPage page) {
+        if (!page.how().isEmpty()) {
+            left.below(3, new Text(WORDS.say("next-how"), Type.PAGE_STRONG, Tone.INK));
+            for (int i = 0; i < page.how().size(); i++) {
+                left.below(
+                        0.75, Prose.page(WORDS.say("numbered", i + 1, page.how().get(i))));
+            }
+        }
+        if (!page.watch().isEmpty()) {
+            left.below(1.5, new Prose(page.watch(), Type.PAGE, Type.PAGE_STRONG, Tone.MUTED));
+        }
+    }
+
+    /** The name, with a way to the student before and the one after. */
+    private Wrap who(String name) {
+        Wrap who = new Wrap(0.5);
+        who.add(deeds.iconButton(Deed.STUDENT_BEFORE));
+        who.add(new Text(name, Type.PAGE, Tone.MUTED));
+        who.add(deeds.iconButton(Deed.STUDENT_AFTER));
+        return who;
+    }
+}
