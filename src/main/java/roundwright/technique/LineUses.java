@@ -29,6 +29,10 @@ final class LineUses {
     private static final Pattern DENIED =
             Pattern.compile("(?i)(?:\\bnot|n['’]t|\\bwithout|\\bnever|\\bbefore)\\s+(?:yet\\s+)?$");
 
+    private static final Pattern MATERIALS = Pattern.compile(
+            "(?i)^\\W*(?:materials?|supplies|you (?:will )?need|what you need|notions|tools|abbreviations)\\b");
+    private static final Pattern JOIN = Pattern.compile("(?i)\\b(?:join|ss|sl\\.? ?st|slip stitch)\\b");
+
     private static final Map<Feature, List<String>> FEATURES = new EnumMap<>(Map.ofEntries(
             Map.entry(Feature.MAGIC_RING, List.of("magic-ring")),
             Map.entry(Feature.CHAIN_START, List.of("chain-start", "chain")),
@@ -38,7 +42,7 @@ final class LineUses {
             Map.entry(Feature.STARTING_CHAIN, List.of("chain")),
             Map.entry(Feature.JOINED, List.of("slip-stitch", "joined-rounds"))));
 
-    /** Two and three in one stitch are increases; more are a fan. */
+    /** Two and three in one stitch are increases; more, of a tall stitch, are a fan. */
     private static final int FEWEST_IN_A_SHELL = 4;
 
     private final List<String> order;
@@ -58,19 +62,27 @@ final class LineUses {
     List<String> of(Line line) {
         Set<String> used = new TreeSet<>();
         line.round().ifPresent(steps -> steps.list().forEach(step -> step(step, used)));
-        if (startsInRing(line)) {
-            used.add("magic-ring");
-        }
         line.features().forEach(feature -> used.addAll(FEATURES.getOrDefault(feature, List.of())));
-        if (line.features().contains(Feature.RING_OF_CHAINS) && line.round().isEmpty()) {
-            used.remove("joined-rounds");
+        if (!MATERIALS.matcher(line.text()).find()) {
+            words(line.text(), used);
         }
-        words(line.text(), used);
+        settle(line, used);
         return order.stream().filter(used::contains).toList();
     }
 
     private static final Set<Feature> CHAINS =
             EnumSet.of(Feature.CHAIN_START, Feature.RING_OF_CHAINS, Feature.FOUNDATION_CHAIN, Feature.OVAL);
+
+    /** A ring that is pulled tight is no last round; a line without stitches joins a round only where it says so. */
+    private static void settle(Line line, Set<String> used) {
+        if (startsInRing(line)) {
+            used.add("magic-ring");
+            used.remove("closing-the-last-round");
+        }
+        if (line.round().isEmpty() && !closesARound(line)) {
+            used.remove("joined-rounds");
+        }
+    }
 
     /** A ring that is not said to be of chains is the closing one. */
     private static boolean startsInRing(Line line) {
@@ -79,6 +91,11 @@ final class LineUses {
                         .map(steps -> steps.list().stream()
                                 .anyMatch(step -> step.action() == Action.INTO_RING && step.loop() != Step.Loop.SPACE))
                         .orElse(false);
+    }
+
+    /** A line without stitches closes a round where it says so: "Join." A ring of chains, or a hole, is not a round. */
+    private static boolean closesARound(Line line) {
+        return JOIN.matcher(line.text()).find() && !line.features().contains(Feature.RING_OF_CHAINS);
     }
 
     private void words(String text, Set<String> used) {
@@ -99,13 +116,19 @@ final class LineUses {
                     step.stitch(), step.stitch().name().toLowerCase(Locale.ROOT).replace('_', '-')));
         }
         switch (step.action()) {
-            case INCREASE -> used.add(step.makes() >= FEWEST_IN_A_SHELL ? "shell" : "increase");
+            case INCREASE -> used.add(fan(step) ? "shell" : "increase");
             case DECREASE -> used.add("decrease");
             case INVISIBLE_DECREASE -> used.add("invisible-decrease");
             case JOIN -> used.add("slip-stitch");
             case PLAIN, SKIP, CHAIN, GROUP, INTO_RING -> {}
         }
         loop(step, used);
+    }
+
+    private static boolean fan(Step step) {
+        return step.makes() >= FEWEST_IN_A_SHELL
+                && step.stitch().height() > Stitch.DOUBLE_CROCHET.height()
+                && step.loop() != Step.Loop.SPACE;
     }
 
     private static void loop(Step step, Set<String> used) {

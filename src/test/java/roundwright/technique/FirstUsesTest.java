@@ -55,6 +55,17 @@ class FirstUsesTest {
                 new Written(Terms.US, "Insert safety eyes between rounds 7 and 8.", "placing-features"),
                 new Written(Terms.UK, "Embroider a door on the front.", "placing-features"),
                 new Written(Terms.UK, "Join the legs to the body.", "joining-parts"),
+                new Written(
+                        Terms.UK, "Rnd 1: 6 dc in magic ring (6), pull the ring tight", "double-crochet magic-ring"),
+                new Written(Terms.US, "FO. Close the hole with a yarn needle.", "closing-the-last-round fastening-off"),
+                new Written(Terms.UK, "Finish off and sew the gap shut.", "closing-the-last-round fastening-off"),
+                new Written(
+                        Terms.UK,
+                        "Break yarn, thread it through the remaining stitches.",
+                        "closing-the-last-round fastening-off"),
+                new Written(Terms.US, "Bobble (bo): yarn over, pull up a loop, five times.", ""),
+                new Written(Terms.US, "Rnd 3: sc every 2nd and 3rd stitch together (9)", "double-crochet decrease"),
+                new Written(Terms.US, "Materials: worsted yarn, 3.5 mm hook, stuffing", ""),
                 new Written(Terms.UK, "Put the kettle on.", ""));
     }
 
