@@ -109,12 +109,12 @@ public final class Sentences {
     }
 
     /** A small number in words, a larger one in digits. */
-    static String number(int number) {
+    public static String number(int number) {
         return number >= 1 && number <= 9 ? WORDS.say("number." + number) : Integer.toString(number);
     }
 
     /** A probability as whole percent; never 0 % or 100 %, of which nobody is sure. */
-    static String percent(double chance) {
+    public static String percent(double chance) {
         long percent = Math.round(100 * chance);
         return percent < 1
                 ? WORDS.say("below-one-percent")
