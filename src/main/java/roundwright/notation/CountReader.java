@@ -324,7 +324,14 @@ final class CountReader {
                     cursor.next();
                     cursor.skip(Meaning.THE, Meaning.ROUND);
                 }
-                case TIMES, ROUND, INC, DEC, MORE, TOG, MEASURE -> {
+                case INC, DEC, INVDEC -> {
+                    if (parts == 1) {
+                        return false;
+                    }
+                    cursor.next();
+                    return true;
+                }
+                case TIMES, ROUND, MORE, TOG, MEASURE -> {
                     return false;
                 }
                 default -> {

@@ -17,6 +17,8 @@ public enum Habit {
     REPEAT_FROM(2),
     /** "dc, inc, repeat 5 times": in all, or that many times more. */
     REPEAT_LIST(2),
+    /** "(dc, inc) 5 more times": after the first, or after what was written out before. */
+    MORE_TIMES(2),
     /** A starting chain stands apart, or counts as a stitch. */
     STARTING_CHAIN(2),
     /** The last chains of a foundation are nothing, or a first tall stitch. */

@@ -128,7 +128,7 @@ final class Items {
         Node inAll = new Repeat(span, body, times, List.of());
         Node further = new Repeat(span, body, Times.of(times.number() + 1), List.of());
         if (often.more()) {
-            return further;
+            return often.fromStar() ? further : new Choice(span, Habit.MORE_TIMES, List.of(further, inAll));
         }
         if (!often.repeat() || often.total()) {
             return inAll;
@@ -169,7 +169,7 @@ final class Items {
 
     private static boolean repeats(Habit habit) {
         return switch (habit) {
-            case REPEAT_FROM, REPEAT_LIST, BARE_BRACKET, SCOPE -> true;
+            case REPEAT_FROM, REPEAT_LIST, MORE_TIMES, BARE_BRACKET, SCOPE -> true;
             default -> false;
         };
     }

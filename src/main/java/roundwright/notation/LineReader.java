@@ -27,6 +27,11 @@ public final class LineReader {
             line.stitches = false;
             line.doubts.clear();
         }
+        if (line.labelled && !line.stitches && !onlyTells(line)) {
+            line.stitches = true;
+            line.doubt(new Span(
+                    label.get().span().end(), Math.max(label.get().span().end(), text.length())));
+        }
         return new WrittenLine(
                 text,
                 label,
@@ -41,11 +46,28 @@ public final class LineReader {
                 TermsEvidence.of(line));
     }
 
+    /** Whether a line with a label has an instruction in it that is no round: "Rnd 12: fasten off". */
+    private static boolean onlyTells(Reading line) {
+        Cursor cursor = line.cursor;
+        cursor.at = 0;
+        boolean strange = false;
+        for (int i = 0; i < cursor.size(); i++) {
+            switch (cursor.peek(i).meaning()) {
+                case NOTE, MARKER, COLOUR, JOIN, TURN, CLOSE, CHAIN -> {
+                    return cursor.peek(i).feature() != Feature.OTHER;
+                }
+                case UNKNOWN -> strange = true;
+                default -> {}
+            }
+        }
+        return !strange;
+    }
+
     /** Whether a line without a label only talks: it has words that are not of rounds, and nothing that says how many. */
     private static boolean prose(Reading line) {
         Cursor cursor = line.cursor;
         cursor.at = 0;
-        int strange = 0;
+        int strange = line.text.startsWith("I ") || line.text.startsWith("I'") ? 2 : 0;
         for (int i = 0; i < cursor.size(); i++) {
             Meaning after = cursor.peek(i + 1).meaning();
             switch (cursor.peek(i).meaning()) {

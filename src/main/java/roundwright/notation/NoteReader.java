@@ -1,6 +1,5 @@
 package roundwright.notation;
 
-import java.util.List;
 import roundwright.notation.Node.Note;
 
 /** Reads over words around the stitches: colours, stuffing, sewing, encouragement. */
@@ -96,20 +95,25 @@ final class NoteReader {
     boolean aside() {
         int depth = 0;
         int place = 0;
-        boolean work = false;
+        boolean steps = false;
+        boolean words = false;
+        boolean telling = false;
         do {
             Token token = cursor.peek(place++);
             switch (token.meaning()) {
                 case OPEN -> depth++;
                 case SHUT -> depth--;
                 case FINISH -> depth = 0;
-                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, UNKNOWN -> {
-                    return true;
-                }
-                default -> work |= token.meaning().makes() || token.is(Meaning.TOG) || token.is(Meaning.IN);
+                case COUNTSAS, NOTE, MEASURE, MARKER, NOT -> telling = true;
+                case UNKNOWN -> words = true;
+                default -> steps |= token.meaning().makes() || token.is(Meaning.TOG) || token.is(Meaning.IN);
             }
         } while (depth > 0);
-        return !work;
+        boolean repeated = cursor.is(place, Meaning.TIMES)
+                || cursor.is(place + 1, Meaning.TIMES)
+                || cursor.is(place, Meaning.STAR) && cursor.is(place + 1, Meaning.NUMBER)
+                || cursor.is(place, Meaning.AROUND);
+        return telling || words && !(steps && repeated) || !steps && !repeated;
     }
 
     Node bracket() {
@@ -121,9 +125,5 @@ final class NoteReader {
             depth += token.is(Meaning.OPEN) ? 1 : token.is(Meaning.SHUT) ? -1 : 0;
         } while (depth > 0 && !cursor.done());
         return new Note(cursor.since(begin), Feature.OTHER);
-    }
-
-    List<Node> none() {
-        return List.of();
     }
 }

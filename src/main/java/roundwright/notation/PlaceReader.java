@@ -163,6 +163,9 @@ final class PlaceReader {
             case FIRST -> place.first = true;
             case REMAINING -> place.remaining = true;
             case ORDINAL -> {
+                if (place.each && cursor.is(1, Meaning.AND) && cursor.is(2, Meaning.ORDINAL)) {
+                    cursor.at += 2;
+                }
                 if (token.value() == 3 && cursor.is(1, Meaning.SPACE)) {
                     cursor.next();
                     place.hold = Hold.THIRD;
@@ -214,7 +217,11 @@ final class PlaceReader {
                 place.plural |= text.charAt(token.end() - 1) == 's';
             }
             case CHAINSPACE, PETAL -> place.target = Target.SPACE;
-            case RING, MAGIC -> place.target = Target.RING;
+            case RING -> place.target = Target.RING;
+            case MAGIC -> {
+                place.target = Target.RING;
+                line.features.add(Feature.MAGIC_RING);
+            }
             case HOOK -> place.fromHook = true;
             case TOP -> place.top = true;
             case TCHAIN, MARKER, PREVIOUS -> place.top = true;

@@ -143,7 +143,8 @@ final class RepeatWords {
 
     private Times filledAfterRepeat() {
         cursor.skip(Meaning.COMMA);
-        if (cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
+        boolean round = cursor.is(Meaning.ROUND) && !cursor.is(1, Meaning.NUMBER);
+        if (round || cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
             cursor.next();
             return filled();
         }

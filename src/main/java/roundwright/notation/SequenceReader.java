@@ -122,6 +122,7 @@ final class SequenceReader {
         if (!line.worked) {
             line.stitches = true;
             line.worked = true;
+            line.beyondSlips = true;
             items.add(new Work(span, Manner.PLAIN, line.lastName, 1, 1, Times.FULL, line.hold, Target.NEXT, ""));
         }
     }
@@ -156,6 +157,12 @@ final class SequenceReader {
                 && cursor.is(1, Meaning.TIMES)
                 && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
         int begin = cursor.at;
+        if (cursor.is(Meaning.NUMBER)
+                && cursor.is(1, Meaning.TIMES)
+                && cursor.is(2, Meaning.NUMBER)
+                && cursor.peek(3).meaning().makes()) {
+            return timesStep();
+        }
         if (!first || countAfterTimes()) {
             return false;
         }
@@ -173,6 +180,16 @@ final class SequenceReader {
             Node.Repeat filling = (Node.Repeat) choice.options().get(0);
             items.nodes.set(before, new Node.Repeat(cursor.since(begin), filling.body(), Times.of(number), List.of()));
         }
+        return true;
+    }
+
+    /** "6 x 2 dc in one st". */
+    private boolean timesStep() {
+        int begin = cursor.at;
+        int number = cursor.next().value();
+        cursor.next();
+        Node step = stitches.read();
+        items.add(new Node.Repeat(cursor.since(begin), List.of(step), Times.of(number), List.of()));
         return true;
     }
 
@@ -275,7 +292,8 @@ final class SequenceReader {
     }
 
     private void step(Token token) {
-        boolean perhapsCount = depth == 0 && items.parted && (line.taken || !items.empty()) && counts.perhaps();
+        boolean perhapsCount =
+                depth == 0 && (items.parted || afterGroup()) && (line.taken || !items.empty()) && counts.perhaps();
         Node node = stitches.read();
         if (node != null) {
             items.add(perhapsCount ? orCount(node) : node);
@@ -301,6 +319,11 @@ final class SequenceReader {
         line.stitches |= line.ring;
         line.features.add(line.ring ? Feature.MAGIC_RING : place.otherSide ? Feature.OVAL : Feature.FOUNDATION_CHAIN);
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+
+    /** "*1 dc, inc* 9 dc": what stands after a bracket with no number of its own may be the count. */
+    private boolean afterGroup() {
+        return items.last() instanceof Node.Choice choice && choice.habit() == Habit.BARE_BRACKET;
     }
 
     private static Node orCount(Node steps) {

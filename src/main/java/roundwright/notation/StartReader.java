@@ -138,8 +138,9 @@ final class StartReader {
             return;
         }
         line.features.add(Feature.STARTING_CHAIN);
-        Work apart =
-                new Work(span, Manner.STARTING_CHAIN, StitchName.CHAIN, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, "");
+        String written = "ch " + number;
+        Work apart = new Work(
+                span, Manner.STARTING_CHAIN, StitchName.CHAIN, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, written);
         Work counts = new Work(
                 span,
                 Manner.STARTING_CHAIN,
@@ -149,7 +150,7 @@ final class StartReader {
                 Times.ONCE,
                 Hold.BOTH,
                 Target.NEXT,
-                "");
+                written);
         line.startHabit = number == 1 ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN;
         items.addApart(new Choice(span, line.startHabit, List.of(apart, counts)));
         line.openStart = true;

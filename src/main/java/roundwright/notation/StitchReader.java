@@ -226,6 +226,7 @@ final class StitchReader {
         core.name = token.name() == null ? line.lastName : token.name();
         int before = cursor.at;
         cursor.skip(Meaning.IN, Meaning.THE, Meaning.NEXT);
+        boolean every = cursor.accept(Meaning.EACH);
         boolean over =
                 before < cursor.at && cursor.is(Meaning.NUMBER) && cursor.peek().value() <= 4;
         if (over) {

@@ -106,7 +106,8 @@ final class Interpreter {
             int misfit = (loose ? LOOSE : 0)
                     + (fitsBelow ? 0 : misfit(takes - stitches))
                     + (fitsStated ? 0 : misfit(makes - stated))
-                    + (Resolver.hasEmptyLoop(pieces) ? 2 * MISFIT : 0);
+                    + (Resolver.hasEmptyLoop(pieces) ? 2 * MISFIT : 0)
+                    + (options[Habit.BARE_LIST.ordinal()] == 1 && !(fitsBelow && fitsStated) ? MISFIT - 2 : 0);
             return new Interpretation(options, pieces, takes, makes, stated, cost + misfit, fitsBelow, fitsStated);
         });
     }

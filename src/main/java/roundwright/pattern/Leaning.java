@@ -55,6 +55,25 @@ final class Leaning {
         return cost[habit.ordinal()][option];
     }
 
+    /** What decides for a habit in a line whose sums are known, or not. */
+    Decision.Because because(Habit habit, boolean sumsKnown) {
+        int[] costs = cost[habit.ordinal()];
+        for (int option = 0; option < costs.length; option++) {
+            if (costs[option] >= OVERRULED) {
+                return Decision.Because.OVERRULED;
+            }
+        }
+        if (sumsKnown) {
+            return Decision.Because.SUMS;
+        }
+        for (int times : shown[habit.ordinal()]) {
+            if (times > 0) {
+                return Decision.Because.WRITER;
+            }
+        }
+        return Decision.Because.USAGE;
+    }
+
     /** A line's sums have shown which option its writer means. */
     void show(Habit habit, int option) {
         shown[habit.ordinal()][option]++;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.notation.Habit;
 import roundwright.notation.Terms;
+import roundwright.notation.Vocabulary;
 import roundwright.notation.WrittenLine;
 import roundwright.notation.WrittenLine.Reference;
 
@@ -16,26 +17,30 @@ final class PartReader {
     private final Terms terms;
     private final Leaning leaning;
     private final Interpreter interpreter;
+    private final Mends mends;
+    private final Numbering numbering = new Numbering();
     private final List<Line> lines = new ArrayList<>();
     private final List<PartItem> items = new ArrayList<>();
     private final Map<Integer, WrittenLine> byNumber = new HashMap<>();
     private Below below = Below.UNKNOWN;
     private int number;
 
-    PartReader(Terms terms, Leaning leaning) {
+    PartReader(Terms terms, Leaning leaning, Vocabulary vocabulary) {
         this.terms = terms;
         this.leaning = leaning;
         this.interpreter = new Interpreter(leaning, terms);
+        this.mends = new Mends(interpreter, vocabulary);
     }
 
     Part read(PartText part, List<WrittenLine> written) {
         for (int i = 0; i < written.size(); i++) {
-            read(written.get(i), part.lines().get(i).at());
+            WrittenLine next = i + 1 < written.size() ? written.get(i + 1) : null;
+            read(written.get(i), part.lines().get(i).at(), next);
         }
         return new Part(part.name(), lines, items);
     }
 
-    private void read(WrittenLine written, int at) {
+    private void read(WrittenLine written, int at, WrittenLine next) {
         Line.Found found = new Line.Found();
         found.text = written.text();
         found.at = at;
@@ -45,7 +50,7 @@ final class PartReader {
         List<WrittenLine> worked = worked(written);
         boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
         if (stitches) {
-            check(written, worked, found);
+            check(written, worked, found, next);
         }
         Line line = new Line(found);
         lines.add(line);
@@ -78,10 +83,14 @@ final class PartReader {
         return all;
     }
 
-    private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found) {
+    private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found, WrittenLine next) {
         found.available = optional(below.stitches());
         found.verdict = Verdict.NOT_UNDERSTOOD;
         Below start = below;
+        LineProblems problems = new LineProblems(written);
+        found.problems = problems.all();
+        problems.otherTerms(terms);
+        number(written, worked.size(), problems);
         Checked checked = work(written, worked, start);
         boolean other = start.made() >= 0 && start.made() != start.stitches();
         if (!checked.fits && other) {
@@ -89,9 +98,84 @@ final class PartReader {
             checked = second.fits ? second : checked;
         }
         found.available = optional(checked.below.stitches());
-        Interpretation last = checked.last;
-        boolean fits = checked.fits;
-        settle(written, last, fits, found);
+        if (understood(written, checked)) {
+            settle(checked, found);
+            found.decisions = decisions(written, checked);
+            if (!checked.fits) {
+                int[] options = checked.last.options();
+                List<String> texts = worked.size() > 1 && written.reference().isPresent()
+                        ? List.of()
+                        : mends.of(written, checked.below, options, next);
+                problems.wrong(checked.last, checked.below, texts);
+            }
+        } else {
+            giveUp(written, checked, found, problems);
+        }
+    }
+
+    private void number(WrittenLine written, int rounds, LineProblems problems) {
+        written.label()
+                .ifPresentOrElse(
+                        label -> numbering.next(label.first(), label.last()).ifPresent(problems::numbering),
+                        () -> numbering.unlabelled(rounds));
+    }
+
+    private static boolean understood(WrittenLine written, Checked checked) {
+        Interpretation way = checked.last;
+        if (way == null || tooLarge(way)) {
+            return false;
+        }
+        boolean confirmed = way.fits()
+                && way.stated() >= 0
+                && checked.below.stitches() >= 0
+                && way.options()[Habit.BARE_LIST.ordinal()] == 0;
+        return written.doubts().isEmpty() || confirmed;
+    }
+
+    private static boolean tooLarge(Interpretation way) {
+        return Expansion.length(way.pieces()) > Expansion.MOST_STEPS
+                || way.takes() > Expansion.MOST_STEPS
+                || way.makes() > Expansion.MOST_STEPS;
+    }
+
+    /** Nothing is counted on a line that was not understood but what it states itself. */
+    private void giveUp(WrittenLine written, Checked checked, Line.Found found, LineProblems problems) {
+        found.stated = written.counts().isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(written.counts().get(0).value());
+        below = found.stated.isPresent() ? new Below(found.stated.getAsInt(), -1, -1) : Below.UNKNOWN;
+        if (checked.last != null && tooLarge(checked.last)) {
+            problems.tooLarge();
+        } else if (written.reference().isPresent()) {
+            problems.noSuchRound(
+                    written.reference().get().first(), written.reference().get().span());
+        } else if (checked.last == null && written.doubts().isEmpty() && !Resolver.onlyNotes(written.body())) {
+            problems.noRoomKnown();
+        } else {
+            problems.notUnderstood(terms);
+        }
+    }
+
+    private void settle(Checked checked, Line.Found found) {
+        Interpretation way = checked.last;
+        found.takes = OptionalInt.of((int) way.takes());
+        found.makes = OptionalInt.of((int) way.makes());
+        found.stated = optional(way.stated());
+        found.verdict = !checked.fits ? Verdict.DOES_NOT_ADD_UP : way.stated() < 0 ? Verdict.NO_COUNT : Verdict.ADDS_UP;
+        found.round = () -> Optional.of(Expansion.of(way.pieces()));
+        found.words = line -> RoundWords.of(way.pieces(), terms, line.available());
+        found.sum = line -> RoundSum.of(way.pieces(), line.available(), line.stated());
+        below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), -1);
+    }
+
+    private List<Decision> decisions(WrittenLine written, Checked checked) {
+        List<Decision> decisions = new ArrayList<>();
+        for (Habit habit : Interpreter.open(written.body())) {
+            int option = checked.last.options()[habit.ordinal()];
+            boolean known = checked.below.stitches() >= 0 && checked.last.stated() >= 0 && checked.fits;
+            decisions.add(new Decision(habit, option, leaning.because(habit, known)));
+        }
+        return decisions;
     }
 
     /** What came of working a line's rounds one after another. */
@@ -133,32 +217,6 @@ final class PartReader {
                 leaning.show(habit, option);
             }
         }
-    }
-
-    private void settle(WrittenLine written, Interpretation way, boolean fits, Line.Found found) {
-        boolean doubtful = !written.doubts().isEmpty();
-        boolean confirmed = way != null
-                && way.fits()
-                && way.stated() >= 0
-                && found.available.isPresent()
-                && way.options()[Habit.BARE_LIST.ordinal()] == 0;
-        if (way == null
-                || doubtful && !confirmed
-                || Expansion.length(way.pieces()) > Expansion.MOST_STEPS
-                || way.takes() > Expansion.MOST_STEPS
-                || way.makes() > Expansion.MOST_STEPS) {
-            found.stated = written.counts().isEmpty()
-                    ? OptionalInt.empty()
-                    : OptionalInt.of(written.counts().get(0).value());
-            below = found.stated.isPresent() ? new Below(found.stated.getAsInt(), -1, -1) : Below.UNKNOWN;
-            return;
-        }
-        found.takes = OptionalInt.of((int) way.takes());
-        found.makes = OptionalInt.of((int) way.makes());
-        found.stated = optional(way.stated());
-        found.verdict = !fits ? Verdict.DOES_NOT_ADD_UP : way.stated() < 0 ? Verdict.NO_COUNT : Verdict.ADDS_UP;
-        found.round = () -> Optional.of(Expansion.of(way.pieces()));
-        below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), -1);
     }
 
     private static OptionalInt optional(long value) {

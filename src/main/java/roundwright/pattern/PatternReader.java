@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import roundwright.notation.Terms;
+import roundwright.notation.Vocabulary;
 import roundwright.notation.WrittenLine;
 
 /**
@@ -26,9 +27,9 @@ public final class PatternReader {
         List<List<WrittenLine>> written = parts.stream().map(statements::lines).toList();
         Terms holding = terms.orElseGet(() -> TermsFinder.find(written));
         Leaning leaning = new Leaning(statements.over(habits));
-        List<Part> read = readAll(parts, written, holding, leaning);
+        List<Part> read = readAll(parts, written, holding, leaning, statements.vocabulary());
         if (!leaning.settle().isEmpty()) {
-            read = readAll(parts, written, holding, leaning);
+            read = readAll(parts, written, holding, leaning, statements.vocabulary());
         }
         return new Pattern(holding, read);
     }
@@ -42,10 +43,14 @@ public final class PatternReader {
     }
 
     private static List<Part> readAll(
-            List<PartText> parts, List<List<WrittenLine>> written, Terms terms, Leaning leaning) {
+            List<PartText> parts,
+            List<List<WrittenLine>> written,
+            Terms terms,
+            Leaning leaning,
+            Vocabulary vocabulary) {
         List<Part> read = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            read.add(new PartReader(terms, leaning).read(parts.get(i), written.get(i)));
+            read.add(new PartReader(terms, leaning, vocabulary).read(parts.get(i), written.get(i)));
         }
         return read;
     }

@@ -93,7 +93,8 @@ final class Resolver {
     }
 
     private static Step.Action action(Work work) {
-        if (work.target() == Target.RING || work.target() == Target.FOUNDATION) {
+        boolean into = work.target() == Target.RING || work.target() == Target.FOUNDATION;
+        if (into && work.manner() != Manner.STARTING_CHAIN) {
             return Step.Action.INTO_RING;
         }
         return switch (work.manner()) {

@@ -20,6 +20,10 @@ final class Statements {
     private final Map<SourceLine, Boolean> telling = new IdentityHashMap<>();
     private final Map<Habit, Integer> startingChains = new EnumMap<>(Habit.class);
 
+    Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
     void readAll(List<PartText> parts) {
         int marked = 0;
         for (PartText part : parts) {

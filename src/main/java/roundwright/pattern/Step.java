@@ -16,7 +16,7 @@ import roundwright.notation.Stitch;
  * @param makes stitches it adds to this round's count
  * @param loop which loops or which part of the stitch below the hook goes under
  * @param span where it was written in the line
- * @param own the pattern's own name for it where the pattern defines the stitch itself
+ * @param own the pattern's own name for it where the pattern defines the stitch itself; how a starting chain is written
  */
 public record Step(Action action, Stitch stitch, int takes, int makes, Loop loop, Span span, Optional<String> own) {
     /** What the hands do. */
@@ -56,6 +56,11 @@ public record Step(Action action, Stitch stitch, int takes, int makes, Loop loop
         if (takes < 0 || makes < 0) {
             throw new IllegalArgumentException("a step cannot take " + takes + " and make " + makes + " stitches");
         }
+    }
+
+    /** Whether it is the chain that a round begins with; {@link #own} then says how it is written ("ch 3"). */
+    public boolean starts() {
+        return action == Action.CHAIN && own.isPresent();
     }
 
     /** One stitch used, one made, and no shaping: what a beginner calls "just a stitch". */
