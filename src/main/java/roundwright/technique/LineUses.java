@@ -79,8 +79,10 @@ final class LineUses {
             used.add("magic-ring");
             used.remove("closing-the-last-round");
         }
-        if (line.round().isEmpty() && !closesARound(line)) {
+        if (line.round().isEmpty() && line.features().contains(Feature.RING_OF_CHAINS)) {
             used.remove("joined-rounds");
+        } else if (line.round().isEmpty() && !JOIN.matcher(line.text()).find()) {
+            used.removeAll(List.of("joined-rounds", "slip-stitch"));
         }
     }
 
@@ -91,11 +93,6 @@ final class LineUses {
                         .map(steps -> steps.list().stream()
                                 .anyMatch(step -> step.action() == Action.INTO_RING && step.loop() != Step.Loop.SPACE))
                         .orElse(false);
-    }
-
-    /** A line without stitches closes a round where it says so: "Join." A ring of chains, or a hole, is not a round. */
-    private static boolean closesARound(Line line) {
-        return JOIN.matcher(line.text()).find() && !line.features().contains(Feature.RING_OF_CHAINS);
     }
 
     private void words(String text, Set<String> used) {

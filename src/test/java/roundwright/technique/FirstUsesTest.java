@@ -64,7 +64,6 @@ class FirstUsesTest {
                         "Break yarn, thread it through the remaining stitches.",
                         "closing-the-last-round fastening-off"),
                 new Written(Terms.US, "Bobble (bo): yarn over, pull up a loop, five times.", ""),
-                new Written(Terms.US, "Rnd 3: sc every 2nd and 3rd stitch together (9)", "double-crochet decrease"),
                 new Written(Terms.US, "Materials: worsted yarn, 3.5 mm hook, stuffing", ""),
                 new Written(Terms.UK, "Put the kettle on.", ""));
     }
