@@ -44,6 +44,11 @@ public final class Deeds {
         doings.get(deed).setEnabled(enabled);
     }
 
+    /** A deed's words with its key. */
+    public String hint(Deed deed) {
+        return String.valueOf(doings.get(deed).getValue(Action.SHORT_DESCRIPTION));
+    }
+
     public boolean enabled(Deed deed) {
         return doings.get(deed).isEnabled();
     }

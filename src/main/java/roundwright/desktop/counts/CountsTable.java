@@ -103,12 +103,6 @@ final class CountsTable extends JTable {
         repaint();
     }
 
-    /** Where the rounds need less than the card has, they stay at the left, beside the names. */
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(Space.points(ROUND_WIDTH * getColumnCount()), super.getPreferredSize().height);
-    }
-
     private void dress() {
         setRowHeight(Space.points(ROW));
         RoundHeadView head = new RoundHeadView(presenter);
@@ -117,7 +111,6 @@ final class CountsTable extends JTable {
             column.setHeaderRenderer(head);
             column.setMinWidth(Space.points(LEAST_WIDTH));
             column.setPreferredWidth(Space.points(ROUND_WIDTH));
-            column.setMaxWidth(Space.points(ROUND_WIDTH * 1.5));
         }
     }
 

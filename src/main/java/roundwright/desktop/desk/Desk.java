@@ -147,7 +147,7 @@ public final class Desk {
                 .ifPresent(kept -> read(kept, () -> {
                     Optional<GroupId> group = wanted.filter(one -> takes(one, id))
                             .or(() -> view.groups(id).stream().findFirst().map(GroupView::id));
-                    choice = choice.withCourse(Optional.of(id)).withGroup(group);
+                    choice = choice.withCourse(Optional.of(id)).withGroup(group).withPlace(Optional.empty());
                     keepChoice();
                     workbook.remember(LAST_COURSE, String.valueOf(id.value()));
                     group.ifPresent(one -> workbook.remember(LAST_GROUP, String.valueOf(one.value())));

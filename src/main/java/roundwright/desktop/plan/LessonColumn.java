@@ -5,7 +5,7 @@ import roundwright.wording.Wording;
 /** The columns of the lessons' table. */
 enum LessonColumn {
     LESSON(0.32, 130),
-    DATE(0, 88),
+    DATE(0, 102),
     ROUNDS(0, 118),
     NEW(0.68, 120),
     MINUTES(0.12, 56);

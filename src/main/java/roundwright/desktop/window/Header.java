@@ -3,7 +3,6 @@ package roundwright.desktop.window;
 import java.awt.Dimension;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.look.Buttons;
@@ -18,7 +17,7 @@ import roundwright.wording.Wording;
 final class Header extends JPanel {
     private static final Wording WORDS = Wording.of("desktop");
     private static final double HEIGHT = 52;
-    private static final double FIELD = 210;
+    private static final double FIELD = 226;
     private static final double BUTTON = 34;
     private static final double GAP = 10;
 
@@ -26,9 +25,8 @@ final class Header extends JPanel {
     private final PageSwitch pages;
     private final JButton undo;
     private final JButton redo;
-    private final JButton find;
+    private final FindButton find;
     private final JButton more;
-    private final JTextField field = new JTextField();
 
     Header(Deeds deeds, Runnable chooseCourse, Runnable openMenu) {
         super(null);
@@ -37,20 +35,16 @@ final class Header extends JPanel {
         pages = new PageSwitch(deeds);
         undo = deeds.iconButton(Deed.UNDO);
         redo = deeds.iconButton(Deed.REDO);
-        find = deeds.iconButton(Deed.FIND);
+        find = new FindButton(() -> deeds.perform(Deed.FIND), deeds.hint(Deed.FIND));
         more = Buttons.quiet("", openMenu);
         more.setIcon(Glyph.MORE.icon(18, java.util.Optional.empty()));
         more.putClientProperty("JButton.buttonType", "toolBarButton");
         more.getAccessibleContext().setAccessibleName(WORDS.say("menu"));
         more.setToolTipText(WORDS.say("menu"));
-        field.putClientProperty("JTextField.placeholderText", WORDS.say("find-hint"));
-        field.putClientProperty("JTextField.leadingIcon", Glyph.FIND.icon());
-        field.getAccessibleContext().setAccessibleName(WORDS.say("find-told"));
         add(course);
         add(pages);
         add(undo);
         add(redo);
-        add(field);
         add(find);
         add(more);
     }
@@ -61,10 +55,6 @@ final class Header extends JPanel {
 
     PageSwitch pages() {
         return pages;
-    }
-
-    JTextField field() {
-        return field;
     }
 
     JButton more() {
@@ -86,11 +76,9 @@ final class Header extends JPanel {
         int finder = roomy ? Space.points(FIELD) : button;
         boolean words = course.shortWidth() + pages.widthFor(false) + buttons + finder + 3 * gap <= getWidth();
         pages.setNarrow(!words);
-        field.setVisible(roomy);
-        find.setVisible(!roomy);
         int right = getWidth();
         right = place(more, right, button, 0);
-        right = place(roomy ? field : find, right, finder, roomy ? gap / 2 : 0);
+        right = place(find, right, finder, roomy ? gap / 2 : 0);
         right = place(redo, right, button, roomy ? gap / 2 : 0);
         right = place(undo, right, button, 0);
         right = place(pages, right, pages.getPreferredSize().width, gap);
@@ -103,7 +91,7 @@ final class Header extends JPanel {
     }
 
     private int place(java.awt.Component component, int right, int width, int gap) {
-        double height = component == field || component == pages ? 36 : BUTTON;
+        double height = component == find || component == pages ? 36 : BUTTON;
         component.setBounds(right - gap - width, middle(height), width, Space.points(height));
         return right - gap - width;
     }

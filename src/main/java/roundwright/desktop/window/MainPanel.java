@@ -55,7 +55,7 @@ public final class MainPanel extends JPanel implements Asking {
         header = new Header(deeds, () -> new Menus(desk, deeds).courses(header().course()), this::openMenu);
         strip = new StripPanel(stripPresenter::choose);
         notice = new NoticeBar(desk::clearNotice);
-        new WindowDeeds(desk, deeds, this, frame, header).bind();
+        new WindowDeeds(desk, deeds, this, frame).bind();
         holder.setOpaque(false);
         add(overlay);
         add(header);

@@ -20,6 +20,7 @@ import roundwright.desktop.ask.StudentCard;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.Page;
+import roundwright.desktop.find.FindCard;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.welcome.PastePatternCard;
 import roundwright.desktop.work.Task;
@@ -35,14 +36,12 @@ final class WindowDeeds {
     private final Deeds deeds;
     private final Asking asking;
     private final Frame frame;
-    private final Header header;
 
-    WindowDeeds(Desk desk, Deeds deeds, Asking asking, Frame frame, Header header) {
+    WindowDeeds(Desk desk, Deeds deeds, Asking asking, Frame frame) {
         this.desk = desk;
         this.deeds = deeds;
         this.asking = asking;
         this.frame = frame;
-        this.header = header;
     }
 
     void bind() {
@@ -53,7 +52,7 @@ final class WindowDeeds {
         deeds.on(Deed.REDO, desk::redo);
         deeds.on(Deed.HIDE_NAMES, () -> desk.hideNames(!desk.choice().namesHidden()));
         deeds.on(Deed.KEYS, () -> asking.ask(new KeysCard(asking)));
-        deeds.on(Deed.FIND, () -> header.field().requestFocusInWindow());
+        deeds.on(Deed.FIND, () -> asking.ask(new FindCard(desk, asking)));
         bindLook();
         bindCourses();
         bindPeople();
@@ -110,6 +109,7 @@ final class WindowDeeds {
             deeds.enable(PageSwitch.deedOf(page), course);
         }
         deeds.enable(Deed.SAVE_COURSE, course);
+        deeds.enable(Deed.FIND, course);
         deeds.enable(Deed.ADD_GROUP, course);
         deeds.enable(Deed.ADD_STUDENTS, group);
         deeds.enable(Deed.REGISTER, student);
