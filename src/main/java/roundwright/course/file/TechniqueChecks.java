@@ -106,9 +106,18 @@ final class TechniqueChecks {
                 .findFirst();
     }
 
-    /** The lesson that a technique which no lesson names falls to. */
+    /** The lesson that a technique which no lesson names falls to: an instruction after homework is done in the next class. */
     private Optional<Integer> lessonOf(Place place) {
-        return lessonsOf(place).stream().findFirst();
+        return Where.rounds(place, uses.places()).stream()
+                .filter(round -> place.round().isPresent() || round.order() > place.order() || inClass(round))
+                .findFirst()
+                .flatMap(this::lessonOfRound);
+    }
+
+    private boolean inClass(Place round) {
+        return lessons.stream()
+                .flatMap(lesson -> lesson.lesson().rounds().stream())
+                .anyMatch(range -> contains(range, round));
     }
 
     private static boolean contains(RoundRange range, Place place) {
