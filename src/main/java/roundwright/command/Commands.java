@@ -21,7 +21,10 @@ public final class Commands {
     /** Every verb, in the order in which the help lists them. */
     private static List<Verb> verbs(Terminal terminal) {
         return List.of(
+                new RoundsCommand(terminal),
                 new CheckCommand(terminal),
+                new ExplainCommand(terminal),
+                new TurnCommand(terminal),
                 new PlanCommand(terminal),
                 new DatesCommand(terminal, Clock.systemUTC()),
                 new MistakesCommand(terminal),

@@ -33,7 +33,7 @@ final class BareLines {
     }
 
     private void line(String line, int at) {
-        boolean heading = line.matches("#+(\\s.*)?");
+        boolean heading = line.startsWith("#") && !line.matches("#+\\s?\\d.*");
         if (heading || line.isBlank()) {
             close(heading ? line.replaceFirst("^#+\\s*", "").strip() : "");
         } else {
