@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** Measures the reader against written rounds whose truth was worked out without it; the report tells every miss. */
 class CorpusTest {
-    private static final double COUNTS_RIGHT = 0.985;
+    private static final double COUNTS_RIGHT = 0.98;
     private static final double CAUGHT = 0.95;
     private static final double CALLED_WRONG = 0.006;
     private static final double CALLED_WRONG_AMONG_MISTAKES = 0.005;
