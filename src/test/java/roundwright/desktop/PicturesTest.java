@@ -45,6 +45,11 @@ class PicturesTest {
     }
 
     @Test
+    void stuck() {
+        paint("stuck", file -> onPage(file, Page.STUCK));
+    }
+
+    @Test
     void next() {
         paint("next", file -> onPage(file, Page.NEXT));
     }
@@ -59,7 +64,8 @@ class PicturesTest {
 
     @Test
     void cards() {
-        for (Deed deed : List.of(Deed.REGISTER, Deed.ADD_STUDENTS, Deed.PASTE_PATTERN, Deed.KEYS, Deed.EDIT_STUDENT)) {
+        for (Deed deed : List.of(
+                Deed.FIND, Deed.REGISTER, Deed.ADD_STUDENTS, Deed.PASTE_PATTERN, Deed.KEYS, Deed.EDIT_STUDENT)) {
             paint("card-" + deed.name().toLowerCase(Locale.ROOT), file -> {
                 MainPanel panel = onPage(file, Page.COUNTS);
                 panel.deeds().perform(deed);

@@ -1,5 +1,6 @@
 package roundwright.desktop.insight;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import roundwright.course.Course;
 import roundwright.desktop.desk.Desk;
@@ -15,10 +17,10 @@ import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.work.Task;
 import roundwright.desktop.work.Work;
 import roundwright.group.CountReport;
-import roundwright.group.GroupId;
+import roundwright.group.RegisterMark;
 import roundwright.group.RoundStanding;
 import roundwright.group.StudentId;
-import roundwright.mistakes.learning.Learning;
+import roundwright.mistakes.help.GroupPicture;
 import roundwright.mistakes.story.Rates;
 import roundwright.workbook.GroupView;
 
@@ -29,22 +31,24 @@ import roundwright.workbook.GroupView;
  * <p>The group's rates are learned when it is taken in hand, and again when so many reports have come that they may have moved.
  */
 public final class Insights {
-    private static final int REPORTS_TO_LEARN_ANEW = 12;
+    private static final int ENOUGH_TO_LOOK_ANEW = 12;
 
     private final Desk desk;
     private final Work thinking;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private final Map<StudentId, StudentInsights> known = new HashMap<>();
     private final Set<StudentId> underWay = new HashSet<>();
-    private Optional<Learned> learned = Optional.empty();
-    private boolean learning;
+    private Optional<Seen> seen = Optional.empty();
+    private boolean looking;
 
-    /** The rates of a group, from so many reports on a pattern. */
-    private record Learned(GroupId group, Course course, int reports, Map<StudentId, Rates> rates) {
-        boolean holds(GroupView now, Course open) {
-            return group.equals(now.id())
-                    && course == open
-                    && Math.abs(now.reports().size() - reports) < REPORTS_TO_LEARN_ANEW;
+    /** The picture of a group as it stood. */
+    private record Seen(GroupView group, GroupPicture picture) {
+        boolean isOf(GroupView now, Course open) {
+            return group.id().equals(now.id()) && picture.course() == open;
+        }
+
+        int reportsSince(GroupView now) {
+            return Math.abs(now.reports().size() - group.reports().size());
         }
     }
 
@@ -65,8 +69,9 @@ public final class Insights {
 
     /** Everything that a student's reports say. */
     public Optional<StudentInsights> of(StudentId student) {
-        Optional<Learned> rates = rates();
-        if (rates.isEmpty() || desk.course().isEmpty()) {
+        Optional<GroupPicture> picture =
+                lookWhen(seen -> seen.reportsSince(desk.group().orElseThrow()) >= ENOUGH_TO_LOOK_ANEW);
+        if (picture.isEmpty()) {
             return Optional.empty();
         }
         List<CountReport> reports = desk.reports(student);
@@ -74,39 +79,60 @@ public final class Insights {
         if (found != null && found.reports().equals(reports)) {
             return Optional.of(found);
         }
-        workOut(student, reports, rates.get().rates().getOrDefault(student, Rates.STORY));
+        workOut(student, reports, picture.get().rates(student).rates());
         return Optional.ofNullable(known.get(student))
                 .filter(worked -> worked.reports().equals(reports));
     }
 
-    /** The rates that hold for the group in hand; they are learned first where they are not known. */
-    private Optional<Learned> rates() {
+    /** The group as its reports and its register show it; a picture from before the last edits until the new one is made. */
+    public Optional<GroupPicture> picture() {
+        return lookWhen(last -> last.group() != desk.group().orElseThrow());
+    }
+
+    /** The picture that was made last of the group in hand, however old; none is made for this. */
+    public Optional<GroupPicture> lastPicture() {
+        return desk.course()
+                .flatMap(course -> desk.group()
+                        .flatMap(group -> seen.filter(last -> last.isOf(group, course.course()))
+                                .map(Seen::picture)));
+    }
+
+    /** Whether a picture is being made. */
+    public boolean looking() {
+        return looking;
+    }
+
+    private Optional<GroupPicture> lookWhen(Predicate<Seen> stale) {
         Optional<OpenCourse> course = desk.course();
         Optional<GroupView> group = desk.group();
         if (course.isEmpty() || group.isEmpty()) {
             return Optional.empty();
         }
         Course open = course.get().course();
-        if (learned.filter(found -> found.holds(group.get(), open)).isEmpty() && !learning) {
-            learning = true;
-            think(() -> learn(group.get(), open), result -> {
-                learning = false;
-                learned = Optional.of(result);
+        boolean hold = seen.filter(last -> last.isOf(group.get(), open) && !stale.test(last))
+                .isPresent();
+        if (!hold && !looking) {
+            looking = true;
+            LocalDate today = desk.today();
+            think(() -> look(group.get(), open, today), result -> {
+                looking = false;
+                seen = Optional.of(result);
                 known.clear();
             });
         }
-        return learned.filter(found -> found.group().equals(group.get().id()) && found.course() == open);
+        return seen.filter(last -> last.isOf(group.get(), open)).map(Seen::picture);
     }
 
-    private static Learned learn(GroupView group, Course course) {
+    private static Seen look(GroupView group, Course course, LocalDate today) {
         List<CountReport> standing =
                 group.reports().stream().filter(CountReport::stands).toList();
-        Learning learning = Learning.of(course.pattern(), standing);
-        Map<StudentId, Rates> rates = new HashMap<>();
-        group.students()
-                .forEach(student ->
-                        rates.put(student.id(), learning.student(student.id()).rates()));
-        return new Learned(group.id(), course, group.reports().size(), rates);
+        List<RegisterMark> marks = new ArrayList<>();
+        group.sessions()
+                .forEach(session -> group.students()
+                        .forEach(student -> group.attendance(session.id(), student.id())
+                                .ifPresent(mark ->
+                                        marks.add(new RegisterMark(group.id(), session.id(), student.id(), mark)))));
+        return new Seen(group, GroupPicture.of(course, group.students(), standing, group.sessions(), marks, today));
     }
 
     private void workOut(StudentId student, List<CountReport> reports, Rates rates) {
@@ -142,7 +168,7 @@ public final class Insights {
             @Override
             public void failed(Exception failure) {
                 underWay.clear();
-                learning = false;
+                looking = false;
                 desk.tell(String.valueOf(failure.getMessage()));
             }
         });

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import roundwright.course.Lesson;
@@ -25,7 +26,10 @@ import roundwright.desktop.next.NextPage;
 import roundwright.desktop.plan.PlanPage;
 import roundwright.desktop.strip.StripPanel;
 import roundwright.desktop.strip.StripPresenter;
+import roundwright.desktop.stuck.StuckPage;
 import roundwright.desktop.welcome.WelcomePage;
+import roundwright.group.RoundPlace;
+import roundwright.mistakes.help.TroubleSpot;
 import roundwright.wording.Wording;
 import roundwright.workbook.GroupView;
 
@@ -64,6 +68,7 @@ public final class MainPanel extends JPanel implements Asking {
         add(holder);
         deeds.bind(this);
         desk.listen(this::changed);
+        insights.listen(this::showStrip);
         changed(Set.of(Matter.values()));
     }
 
@@ -144,10 +149,17 @@ public final class MainPanel extends JPanel implements Asking {
 
     private void showStrip() {
         strip.setVisible(desk.course().isPresent());
-        strip.show(stripPresenter.piece(), stripPresenter.marks(Set.of()));
+        strip.show(stripPresenter.piece(), stripPresenter.marks(troubles()));
         if (strip.chosen() != stripPresenter.chosen()) {
             strip.setChosen(stripPresenter.chosen());
         }
+    }
+
+    private Set<RoundPlace> troubles() {
+        return insights.lastPicture()
+                .map(picture ->
+                        picture.troubleSpots().stream().map(TroubleSpot::place).collect(Collectors.toSet()))
+                .orElse(Set.of());
     }
 
     private void showPage() {
@@ -173,7 +185,7 @@ public final class MainPanel extends JPanel implements Asking {
             case PLAN -> new PlanPage(desk, deeds);
             case COUNTS -> new CountsPage(desk, insights, deeds);
             case NEXT -> new NextPage(desk, deeds);
-            case STUCK -> throw new IllegalArgumentException("no page " + wanted);
+            case STUCK -> new StuckPage(desk, insights);
         });
     }
 

@@ -28,7 +28,7 @@ final class PageSwitch extends JPanel {
     PageSwitch(Deeds deeds) {
         super(null);
         setOpaque(false);
-        for (Page page : java.util.List.of(Page.PLAN, Page.COUNTS, Page.NEXT)) {
+        for (Page page : Page.values()) {
             PageButton button = new PageButton(deedOf(page));
             button.addActionListener(event -> deeds.perform(deedOf(page)));
             buttons.put(page, button);
