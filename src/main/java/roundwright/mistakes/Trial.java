@@ -71,6 +71,11 @@ public final class Trial {
         return own != null ? own : round.count().orElse(0);
     }
 
+    /** Has the round made right, as with a teacher's help. */
+    public void correct(RoundPlace place) {
+        made.remove(place);
+    }
+
     /** What the student says of so many stitches. */
     public int report(int stitches) {
         return hands.report(stitches);
