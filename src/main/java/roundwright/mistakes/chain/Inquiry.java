@@ -16,9 +16,17 @@ import roundwright.mistakes.story.Tally;
 /** Asks what happened in one round, given what is known from below (outside) and from the rounds worked onto it (inside). */
 final class Inquiry {
     /** A single outcome less likely than this is not looked at, nor a cause listed. */
-    private static final double LOOKED_AT = 1e-7;
+    private static final double LOOKED_AT = 1e-6;
 
     private static final double LISTED = 1e-5;
+    private static final int MISCOUNTED = Kinds.of(Kind.MISCOUNTED).code();
+
+    private static final Comparator<Finding.Cause> LIKELIEST_FIRST = (left, right) -> {
+        int byChance = Double.compare(right.probability(), left.probability());
+        return byChance != 0
+                ? byChance
+                : Integer.compare(left.kinds().code(), right.kinds().code());
+    };
 
     private final Node node;
     private final double[] outside;
@@ -44,26 +52,28 @@ final class Inquiry {
         return sum;
     }
 
-    /** Hands out every way the round may have gone, with its probability; the same kinds may come several times. */
-    void forEachWay(Tally.Each each) {
+    /** The probability of everything that may have gone wrong together. */
+    private Tally tally() {
+        Tally tally = new Tally();
         for (int from = 0; !node.anew && from < outside.length; from++) {
             Landing landing = node.round.story().get().at(node.below[from]);
             for (int to = 0; to < inside.length; to++) {
                 if (outside[from] * node.moves[from][to] * inside[to] > LOOKED_AT * total) {
-                    ways(landing, from, to, each);
+                    add(landing, from, to, tally);
                 }
             }
         }
+        return tally;
     }
 
-    private void ways(Landing landing, int from, int to, Tally.Each each) {
+    private void add(Landing landing, int from, int to, Tally tally) {
         int made = node.counts[to];
         double scale = outside[from] * inside[to] * node.seen.reports(made, rates) / total;
-        int mark = node.seen.miscounted(made) ? Kinds.of(Kind.MISCOUNTED).code() : 0;
+        int mark = node.seen.miscounted(made) ? MISCOUNTED : 0;
         boolean answered = !node.seen.answers().isEmpty();
         landing.forEachOutcome(made, (code, part) -> {
-            Kinds kinds = new Kinds(code + mark);
-            each.take(kinds, scale * part * (answered ? node.seen.answers(kinds) : 1));
+            double seen = answered ? node.seen.answers(new Kinds(code + mark)) : 1;
+            tally.add(code + mark, scale * part * seen);
             return scale * part > LOOKED_AT;
         });
     }
@@ -105,17 +115,16 @@ final class Inquiry {
     }
 
     private List<Finding.Cause> causes() {
-        Tally tally = new Tally();
-        forEachWay((kinds, chance) -> tally.add(kinds.code(), chance));
+        Tally tally = tally();
+        int[] codes = tally.codes();
+        double[] chances = tally.chances();
         List<Finding.Cause> causes = new ArrayList<>();
-        tally.forEach((kinds, chance) -> {
-            if (chance > LISTED) {
-                causes.add(new Finding.Cause(kinds, chance));
+        for (int entry = 0; entry < codes.length; entry++) {
+            if (chances[entry] > LISTED) {
+                causes.add(new Finding.Cause(new Kinds(codes[entry]), chances[entry]));
             }
-        });
-        causes.sort(Comparator.comparingDouble(Finding.Cause::probability)
-                .reversed()
-                .thenComparing(cause -> cause.kinds().code()));
+        }
+        causes.sort(LIKELIEST_FIRST);
         return causes;
     }
 
@@ -137,16 +146,17 @@ final class Inquiry {
         if (node.anew) {
             return;
         }
-        Tally tally = new Tally();
-        forEachWay((kinds, chance) -> tally.add(kinds.code(), chance));
-        tally.forEach((kinds, chance) -> {
+        Tally tally = tally();
+        int[] codes = tally.codes();
+        double[] chances = tally.chances();
+        for (int entry = 0; entry < codes.length; entry++) {
             for (Kind kind : Kind.values()) {
-                int times = kinds.count(kind);
+                int times = new Kinds(codes[entry]).count(kind);
                 if (times > 0) {
-                    ledger.happened(kind, times * chance);
+                    ledger.happened(kind, times * chances[entry]);
                 }
             }
-        });
+        }
         for (Kind kind : Kind.values()) {
             ledger.couldHappen(kind, node.opportunities(kind));
         }

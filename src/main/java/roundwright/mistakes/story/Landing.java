@@ -37,10 +37,27 @@ public final class Landing {
     /**
      * Kinds and chances of one count made, the likeliest first.
      *
-     * @param codes packed kinds; the same kinds may come in several entries
+     * @param codes packed kinds
      * @param chances P(count, kinds | stitches below)
      */
-    record Outcomes(int[] codes, double[] chances) {}
+    record Outcomes(int[] codes, double[] chances) {
+        /** Single precision is enough to put them in order, and lets places and chances be sorted as one number. */
+        private Outcomes sorted() {
+            long[] order = new long[codes.length];
+            for (int entry = 0; entry < order.length; entry++) {
+                long falling = ~Float.floatToRawIntBits((float) chances[entry]) & 0xffffffffL;
+                order[entry] = falling << 32 | entry;
+            }
+            Arrays.sort(order);
+            int[] sortedCodes = new int[order.length];
+            double[] sortedChances = new double[order.length];
+            for (int entry = 0; entry < order.length; entry++) {
+                sortedCodes[entry] = codes[(int) order[entry]];
+                sortedChances[entry] = chances[(int) order[entry]];
+            }
+            return new Outcomes(sortedCodes, sortedChances);
+        }
+    }
 
     private double[] rowSums() {
         double[] sums = new double[rowStart.length - 1];
@@ -91,8 +108,7 @@ public final class Landing {
     }
 
     /**
-     * Hands out what can lie behind a count made, as packed {@link Kinds} with P(made, kinds | stitches below), the likeliest
-     * first; the same kinds may come several times.
+     * Hands out what can lie behind a count made, as packed {@link Kinds} with P(made, kinds | stitches below), the likeliest first.
      */
     public void forEachOutcome(int made, Each each) {
         if (chance(made) == 0) {
@@ -115,62 +131,30 @@ public final class Landing {
     }
 
     private Outcomes name(int made) {
-        double least = totals[made - from()] * NAMED;
-        Gather gather = new Gather();
-        for (int row = Math.max(0, made - FURTHEST - this.least); row < rowStart.length - 1; row++) {
-            int before = this.least + row;
+        double smallest = totals[made - from()] * NAMED;
+        Tally tally = new Tally();
+        for (int row = Math.max(0, made - FURTHEST - least); row < rowStart.length - 1; row++) {
+            int before = least + row;
             if (before > made + FURTHEST) {
                 break;
             }
             for (int past = -FURTHEST; past <= FURTHEST; past++) {
                 if (Math.max(0, before + past) == made && ends[past + FURTHEST] > 0) {
-                    gather(row, past, least, gather);
+                    add(row, past, smallest, tally);
                 }
             }
         }
-        return gather.sorted();
+        return new Outcomes(tally.codes(), tally.chances()).sorted();
     }
 
-    private void gather(int row, int past, double least, Gather gather) {
+    private void add(int row, int past, double smallest, Tally tally) {
         double share = ends[past + FURTHEST];
         int end = past == 0 ? 0 : Kinds.code(past < 0 ? Kind.STOPPED_SHORT : Kind.RAN_PAST);
         for (int entry = rowStart[row]; entry < rowStart[row + 1]; entry++) {
             double chance = chances[entry] * share;
-            if (chance > least) {
-                gather.add(codes[entry] + end, chance);
+            if (chance > smallest) {
+                tally.add(codes[entry] + end, chance);
             }
-        }
-    }
-
-    /** Entries that grow, then sorted by falling chance. */
-    private static final class Gather {
-        private int[] codes = new int[64];
-        private double[] chances = new double[64];
-        private int size;
-
-        void add(int code, double chance) {
-            if (size == codes.length) {
-                codes = Arrays.copyOf(codes, 2 * size);
-                chances = Arrays.copyOf(chances, 2 * size);
-            }
-            codes[size] = code;
-            chances[size++] = chance;
-        }
-
-        Outcomes sorted() {
-            long[] order = new long[size];
-            for (int entry = 0; entry < size; entry++) {
-                long falling = ~Float.floatToRawIntBits((float) chances[entry]) & 0xffffffffL;
-                order[entry] = falling << 32 | entry;
-            }
-            Arrays.sort(order);
-            int[] sortedCodes = new int[size];
-            double[] sortedChances = new double[size];
-            for (int entry = 0; entry < size; entry++) {
-                sortedCodes[entry] = codes[(int) order[entry]];
-                sortedChances[entry] = chances[(int) order[entry]];
-            }
-            return new Outcomes(sortedCodes, sortedChances);
         }
     }
 }

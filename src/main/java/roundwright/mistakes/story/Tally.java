@@ -6,8 +6,8 @@ import java.util.Arrays;
 public final class Tally {
     private static final int FREE = -1;
 
-    private int[] codes = new int[128];
-    private double[] chances = new double[128];
+    private int[] codes = new int[512];
+    private double[] chances = new double[512];
     private int used;
 
     public Tally() {
@@ -51,16 +51,27 @@ public final class Tally {
         }
     }
 
-    /** What takes each pair of packed kinds and chance. */
-    public interface Each {
-        void take(Kinds kinds, double chance);
-    }
-
-    public void forEach(Each each) {
-        for (int place = 0; place < codes.length; place++) {
-            if (codes[place] != FREE) {
-                each.take(new Kinds(codes[place]), chances[place]);
+    /** The packed kinds that were added, in no order. */
+    public int[] codes() {
+        int[] found = new int[used];
+        int size = 0;
+        for (int code : codes) {
+            if (code != FREE) {
+                found[size++] = code;
             }
         }
+        return found;
+    }
+
+    /** The chances of {@link #codes}, in the same order. */
+    public double[] chances() {
+        double[] found = new double[used];
+        int size = 0;
+        for (int place = 0; place < codes.length; place++) {
+            if (codes[place] != FREE) {
+                found[size++] = chances[place];
+            }
+        }
+        return found;
     }
 }
