@@ -1,5 +1,7 @@
 package roundwright.mistakes;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,6 +46,33 @@ public final class Sentences {
                 .toList();
         String sentence = first(explanation, first);
         return others.isEmpty() ? sentence : sentence + " " + WORDS.say("could-also-be", either(others));
+    }
+
+    /**
+     * How the likeliest causes came by their percentages: the chance of the report, the part of it in which the cause leads to it,
+     * and the one over the other.
+     */
+    public List<String> arithmetic(Finding finding) {
+        double report = Math.exp(-finding.surprise());
+        List<String> lines = new ArrayList<>();
+        lines.add(WORDS.say("sum-report", finding.reported().orElse(0), fine(report)));
+        finding.causes().stream()
+                .limit(MOST_OTHERS + 1L)
+                .filter(cause -> cause.probability() >= WORTH_SAYING)
+                .map(cause -> WORDS.say(
+                        "sum-cause",
+                        noun(cause.kinds()),
+                        fine(report * cause.probability()),
+                        fine(report),
+                        percent(cause.probability())))
+                .forEach(lines::add);
+        return lines;
+    }
+
+    /** A chance with three figures. */
+    private static String fine(double chance) {
+        BigDecimal percent = new BigDecimal(100 * chance).round(new MathContext(3));
+        return WORDS.say("percent", percent.toPlainString());
     }
 
     private static int reported(Explanation explanation) {
