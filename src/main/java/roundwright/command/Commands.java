@@ -28,6 +28,7 @@ public final class Commands {
                 new PlanCommand(terminal),
                 new DatesCommand(terminal, Clock.systemUTC()),
                 new MistakesCommand(terminal),
+                new MessagesCommand(terminal),
                 new SampleCommand(terminal, Clock.systemUTC()));
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import roundwright.notation.Span;
 
 /** Goes through the messages of a text, one after another, and remembers what the next one may lean on. */
@@ -72,9 +71,5 @@ final class Conversation {
     /** The rounds that were asked for, or that head a list. */
     List<Integer> topic() {
         return topic;
-    }
-
-    Optional<Integer> singleTopic() {
-        return topic.size() == 1 ? Optional.of(topic.get(0)) : Optional.empty();
     }
 }

@@ -28,5 +28,15 @@ enum Cue {
     LOST,
     GAINED,
     OFF,
-    FILLER
+    FILLER,
+    /** After a number: it counts something other than stitches. */
+    UNIT,
+    /** Before a number: it is no count. */
+    NO_COUNT_BEFORE,
+    /** Words that end like a number of things and are none. */
+    NO_THINGS,
+    /** Ties a count to the round after it. */
+    BINDING,
+    /** May stand between a count and the round it is tied to. */
+    BETWEEN
 }

@@ -8,6 +8,9 @@ final class Folding {
     private Folding() {}
 
     static String fold(String text) {
+        if (text.chars().allMatch(character -> character < 128 && character != '\'' && character != '`')) {
+            return text.toLowerCase(Locale.ROOT);
+        }
         String plain = Normalizer.normalize(text, Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}+|['’‘`´]", "")
                 .toLowerCase(Locale.ROOT);

@@ -1,6 +1,7 @@
 package roundwright.group.messages;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,14 +29,14 @@ final class Marker {
             Map.entry(Cue.QUESTION, Kind.QUESTION_WORD));
 
     private final List<Token> tokens;
-    private final List<Span> noise;
+    private final BitSet noise = new BitSet();
     private final Known known;
     private final List<Mark> marks = new ArrayList<>();
     private int at;
 
     private Marker(List<Token> tokens, List<Span> noise, Known known) {
         this.tokens = tokens;
-        this.noise = noise;
+        noise.forEach(stretch -> this.noise.set(stretch.start(), stretch.end()));
         this.known = known;
     }
 
@@ -59,8 +60,7 @@ final class Marker {
     }
 
     private boolean inNoise() {
-        Span span = tokens.get(at).span();
-        return noise.stream().anyMatch(stretch -> stretch.start() <= span.start() && span.start() < stretch.end());
+        return noise.get(tokens.get(at).span().start());
     }
 
     private boolean sign() {

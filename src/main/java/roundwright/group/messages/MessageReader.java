@@ -9,6 +9,9 @@ import roundwright.notation.Span;
 
 /** Reads one message, sentence by sentence: who speaks, of which part, and what each sentence says of counts. */
 final class MessageReader {
+    /** Marks of a sentence after which the end of a line ends it. */
+    private static final int LONG_SENTENCE = 60;
+
     private final Known known;
     private final Conversation conversation;
     private final Message message;
@@ -21,6 +24,8 @@ final class MessageReader {
     private Optional<String> part = Optional.empty();
     private List<Integer> pending = List.of();
     private boolean questioned;
+    private boolean partFollows;
+    private boolean pulledBack;
 
     MessageReader(
             Known known,
@@ -42,7 +47,7 @@ final class MessageReader {
         introduction();
         int from = 0;
         for (int index = 0; index <= marks.size(); index++) {
-            if (index == marks.size() || marks.get(index).is(Kind.END)) {
+            if (index == marks.size() || marks.get(index).is(Kind.END) || endsLongSentence(index, from)) {
                 boolean asked = index < marks.size() && marks.get(index).text().contains("?");
                 sentence(marks.subList(from, index), asked);
                 from = index + 1;
@@ -53,6 +58,13 @@ final class MessageReader {
         }
         signature();
         return findings;
+    }
+
+    /** Lists go on line after line without a full stop; no sentence does. */
+    private boolean endsLongSentence(int index, int from) {
+        return index - from > LONG_SENTENCE
+                && marks.get(index).is(Kind.JOINT)
+                && marks.get(index).text().equals("\n");
     }
 
     /** The one round a message was about, for those who answer with a bare number. */
@@ -213,6 +225,32 @@ final class MessageReader {
 
     void part(String name) {
         part = Optional.of(name);
+        partFollows = false;
+    }
+
+    /** Whether a part named at the end of a sentence can be that sentence's. */
+    boolean partMayFollow() {
+        return part.isEmpty() || partFollows;
+    }
+
+    void partAfter(String name) {
+        part = Optional.of(name);
+        partFollows = true;
+    }
+
+    /** Whether the work was pulled back in an earlier sentence, so that what is counted now was counted after it. */
+    boolean hasPulledBack() {
+        return pulledBack;
+    }
+
+    void pulledBack(boolean pulled) {
+        pulledBack |= pulled;
+    }
+
+    boolean answered(List<Integer> rounds) {
+        return readings().stream()
+                .anyMatch(reading ->
+                        rounds.contains(reading.from()) && reading.student().equals(student()));
     }
 
     Optional<String> part() {

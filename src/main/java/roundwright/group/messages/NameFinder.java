@@ -3,9 +3,11 @@ package roundwright.group.messages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -19,6 +21,7 @@ final class NameFinder {
 
     private final Map<String, String> exact = new HashMap<>();
     private final Map<String, Optional<String>> seen = new HashMap<>();
+    private final Set<String> starts = new HashSet<>();
 
     NameFinder(List<String> names) {
         Map<String, List<String>> first = new HashMap<>();
@@ -28,6 +31,7 @@ final class NameFinder {
             first.computeIfAbsent(folded.split("[\\s.-]+")[0], word -> new ArrayList<>())
                     .add(name);
         }
+        starts.addAll(first.keySet());
         first.forEach((word, who) -> {
             if (who.size() == 1) {
                 exact.putIfAbsent(word, who.get(0));
@@ -88,7 +92,12 @@ final class NameFinder {
 
     /** A name in running text: its student and how many tokens it takes. A word that is written small must be right to the letter. */
     Optional<Named> at(List<Token> tokens, int at) {
-        if (exact.isEmpty() || !tokens.get(at).word()) {
+        Token token = tokens.get(at);
+        boolean known = token.word()
+                && (token.capital()
+                        || starts.contains(token.folded())
+                        || possessive(token.folded()).isPresent());
+        if (exact.isEmpty() || !known) {
             return Optional.empty();
         }
         return IntStream.iterate(MOST_WORDS, length -> length >= 1, length -> length - 1)

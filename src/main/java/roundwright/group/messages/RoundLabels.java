@@ -42,6 +42,10 @@ final class RoundLabels {
             return Optional.empty();
         }
         several = Cues.length(Cue.ROUNDS, tokens, at) > 0;
+        if (several && at > 0 && NumberWords.at(tokens, at - 1).isPresent()) {
+            // "the first four rounds: 6, 12, 18, 24"
+            return Optional.empty();
+        }
         int next = passSigns(at + word);
         Optional<NumberWords.Found> first = number(next);
         if (first.isEmpty()) {
@@ -49,7 +53,9 @@ final class RoundLabels {
         }
         rounds.add(first.get().value());
         next += first.get().length();
-        if (next < tokens.size() && tokens.get(next).folded().matches("times|x|more")) {
+        boolean count =
+                !known.has(first.get().value()) && known.expects(first.get().value());
+        if (count || next < tokens.size() && tokens.get(next).folded().matches("times|x|more")) {
             return Optional.empty();
         }
         int end = more(next);
@@ -77,7 +83,7 @@ final class RoundLabels {
         while (true) {
             int joint = Math.max(Cues.length(Cue.TO, tokens, next), listJoint(next));
             int number = next + joint + roundWord(next + joint);
-            Optional<NumberWords.Found> found = joint == 0 ? Optional.empty() : number(number);
+            Optional<NumberWords.Found> found = joint == 0 && !oneMore(next) ? Optional.empty() : number(number);
             if (found.isEmpty()
                     || !joins(next, found.get().value(), number + found.get().length())) {
                 return next;
@@ -86,6 +92,14 @@ final class RoundLabels {
             extend(range, found.get().value());
             next = number + found.get().length();
         }
+    }
+
+    /** "rounds 7 8 and 9": the next number goes on with the list. */
+    private boolean oneMore(int at) {
+        return several
+                && number(at)
+                        .filter(found -> found.value() == rounds.get(rounds.size() - 1) + 1)
+                        .isPresent();
     }
 
     /** "r5 to r7", "r5-r7": the word may come again. */

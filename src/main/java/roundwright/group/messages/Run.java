@@ -63,6 +63,11 @@ final class Run {
                         && wanted.contains(mark.text()));
     }
 
+    /** Whether the rounds are named before a mark. */
+    boolean labelBefore(Mark mark) {
+        return label.map(rounds -> rounds.first() < mark.first()).orElse(false);
+    }
+
     /** Whether only signs and small words that join stand after the rounds. */
     boolean endsInJoint() {
         return marks.stream()

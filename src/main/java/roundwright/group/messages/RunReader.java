@@ -50,7 +50,7 @@ final class RunReader {
         } else if (same.isPresent() && !message.readings().isEmpty()) {
             Reading before = message.readings().get(message.readings().size() - 1);
             sentence.file(rounds, before.count(), false, Sureness.SAME * less, run.span(same.get()));
-        } else if (right.isPresent()) {
+        } else if (right.isPresent() && run.labelBefore(right.get())) {
             rounds.forEach(round -> right(round, right.get(), less));
         }
     }
@@ -154,7 +154,9 @@ final class RunReader {
     private void withoutRounds() {
         List<Integer> pending = message.pending();
         if (numbers.isEmpty()) {
-            if (!pending.isEmpty() && !answered(pending) && (run.has(Kind.SHIFT) || run.has(Kind.UNCLEAR_SHIFT))) {
+            if (!pending.isEmpty()
+                    && !message.answered(pending)
+                    && (run.has(Kind.SHIFT) || run.has(Kind.UNCLEAR_SHIFT))) {
                 withoutNumbers(pending, 0.9);
             }
         } else if (!pending.isEmpty() && belongsTo(pending)) {
@@ -167,16 +169,10 @@ final class RunReader {
     }
 
     private boolean belongsTo(List<Integer> pending) {
-        boolean open = !answered(pending) || run.has(Kind.CORRECTION);
+        boolean open = !message.answered(pending) || run.has(Kind.CORRECTION) || run.has(Kind.PULLED_BACK);
         return open
                 && numbers.stream()
                         .anyMatch(number -> Sureness.possible(known, message.part(), pending.get(0), number.value()));
-    }
-
-    private boolean answered(List<Integer> rounds) {
-        return message.readings().stream()
-                .anyMatch(reading ->
-                        rounds.contains(reading.from()) && reading.student().equals(message.student()));
     }
 
     private void pendingRounds(List<Integer> pending) {
@@ -191,13 +187,21 @@ final class RunReader {
         }
     }
 
-    /** "10 and 11 both 36". */
+    /** "10 and 11 both 36", "7-9 42 each", "7-9: 42". */
     private boolean together() {
         Mark count = numbers.get(numbers.size() - 1);
         List<Integer> rounds =
                 numbers.stream().limit(numbers.size() - 1L).map(Mark::value).toList();
+        boolean range = numbers.size() == 3
+                && rounds.get(0) < rounds.get(1)
+                && run.joint(numbers.get(0), numbers.get(1), "-", "–", "—");
+        if (range) {
+            rounds = IntStream.rangeClosed(rounds.get(0), Math.min(rounds.get(1), rounds.get(0) + 200))
+                    .boxed()
+                    .toList();
+        }
         boolean all = numbers.size() > 1
-                && run.between(numbers.get(0), count, Kind.ALL)
+                && (range || run.has(Kind.ALL))
                 && rounds.stream().allMatch(round -> known.near(message.part(), round, count.value(), 4));
         if (all) {
             file(rounds, count, Sureness.BARE_LABELS);
@@ -212,13 +216,21 @@ final class RunReader {
                 : List.of(numbers, numbers.subList(1, numbers.size()), numbers.subList(0, numbers.size() - 1));
         for (List<Mark> some : tries) {
             List<Placed> placed = bare(some).labelled(4);
-            boolean sure = placed.size() > 1 || placed.size() == 1 && sentence.tells(some.get(0), some.get(1));
+            boolean sure = placed.size() > 1
+                    || placed.size() == 1 && (sentence.tells(some.get(0), some.get(1)) || sideBySide(some));
             if (sure) {
                 place(placed, some);
                 return true;
             }
         }
         return false;
+    }
+
+    /** "5, 30" and nothing else: a line of a list. */
+    private boolean sideBySide(List<Mark> pair) {
+        return numbers.size() == 2
+                && pair.get(1).first() - pair.get(0).after() <= 1
+                && known.near(message.part(), pair.get(0).value(), pair.get(1).value(), 3);
     }
 
     private boolean inTurn() {
@@ -245,13 +257,20 @@ final class RunReader {
         return likely;
     }
 
+    /** The answer to somebody who asked for rounds. */
     private boolean topic() {
-        Optional<Integer> round = message.conversation().singleTopic();
-        boolean answers = round.isPresent()
-                && numbers.size() == 1
-                && known.near(message.part(), round.get(), numbers.get(0).value(), 4);
+        List<Integer> rounds = message.conversation().topic();
+        boolean answers = rounds.size() == numbers.size()
+                && IntStream.range(0, rounds.size())
+                        .allMatch(index -> known.near(
+                                message.part(),
+                                rounds.get(index),
+                                numbers.get(index).value(),
+                                4));
         if (answers) {
-            file(List.of(round.get()), numbers.get(0), Sureness.TOPIC);
+            for (int index = 0; index < rounds.size(); index++) {
+                file(List.of(rounds.get(index)), numbers.get(index), Sureness.TOPIC);
+            }
         }
         return answers;
     }

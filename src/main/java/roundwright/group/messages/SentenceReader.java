@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -14,31 +13,13 @@ import roundwright.notation.Span;
 
 /** Reads one sentence: first what is bound together by a small word ("36 on round 6"), then run after run. */
 final class SentenceReader {
-    private static final Set<String> BINDING = Set.of("on", "in", "for", "at", "after", "(", "by", "@");
-    private static final Set<String> BETWEEN = Set.of(
-            "the",
-            "end",
-            "of",
-            "my",
-            "so",
-            "now",
-            "stitches",
-            "sts",
-            "st",
-            "stiches",
-            "and",
-            "a",
-            "finishing",
-            "doing",
-            "with",
-            "to");
-
     private final MessageReader message;
     private final Known known;
     private final List<Token> tokens;
     private final List<Mark> marks;
     private final Set<Mark> used = new HashSet<>();
     private final Map<Mark, Mark> bound = new HashMap<>();
+    private final Pulling pulling;
     private Run run = new Run();
     private boolean pulledBack;
     private boolean partAfter;
@@ -48,13 +29,17 @@ final class SentenceReader {
         this.known = known;
         this.tokens = tokens;
         this.marks = marks;
+        this.pulling = new Pulling(message, tokens, marks);
     }
 
     void read() {
+        if (marks.isEmpty()) {
+            return;
+        }
         everybody();
         until();
-        bindings();
-        countsFirst();
+        trailingPart();
+        bound.putAll(new Bindings(message, known, tokens, marks, used).find());
         for (Mark mark : marks) {
             if (bound.containsKey(mark)) {
                 flush();
@@ -64,6 +49,7 @@ final class SentenceReader {
             }
         }
         flush();
+        message.pulledBack(pulledBack && pulling.leavesCountOpen());
         if (pulledBack && marks.stream().noneMatch(Mark::number)) {
             marks.stream()
                     .filter(mark -> mark.is(Kind.PULLED_BACK))
@@ -87,7 +73,9 @@ final class SentenceReader {
                 .toList();
         boolean andI = marks.stream()
                         .anyMatch(mark -> mark.is(Kind.SELF) && mark.text().matches("i|me|mine"))
-                || IntStream.range(0, tokens.size())
+                || IntStream.range(
+                                marks.get(0).first(),
+                                marks.get(marks.size() - 1).after())
                         .anyMatch(at -> tokens.get(at).is("we"));
         if (!both || names.isEmpty()) {
             return;
@@ -139,125 +127,58 @@ final class SentenceReader {
         }
     }
 
-    private void bindings() {
-        boolean open = false;
-        for (int index = 0; index + 1 < marks.size(); index++) {
-            Mark mark = marks.get(index);
-            if (mark.is(Kind.ROUNDS)) {
-                open = !used.contains(mark);
-            } else if ((mark.number() || mark.is(Kind.SHIFT)) && !used.contains(mark)) {
-                boolean bound = !open && bound(mark, index);
-                open = false;
-                if (bound) {
-                    continue;
-                }
-            }
+    /** "r1 5, r2 8 left ear": a part named at the end is that of the whole sentence. */
+    private void trailingPart() {
+        List<Mark> parts = marks.stream().filter(mark -> mark.is(Kind.PART)).toList();
+        if (parts.size() != 1 || marks.stream().noneMatch(Mark::number) || !message.partMayFollow()) {
+            return;
         }
-    }
-
-    private boolean bound(Mark count, int index) {
-        Optional<Mark> next = marks.subList(index + 1, marks.size()).stream()
-                .filter(mark -> !mark.is(Kind.TARGET)
-                        && !(mark.is(Kind.JOINT) && mark.text().equals("(")))
-                .findFirst();
-        if (next.isEmpty() || used.contains(next.get()) || !binds(count, next.get())) {
-            return false;
+        Mark part = parts.get(0);
+        boolean last = marks.stream()
+                .noneMatch(mark ->
+                        mark.first() > part.first() && (mark.number() || mark.is(Kind.ROUNDS) || mark.is(Kind.SHIFT)));
+        boolean after =
+                marks.stream().anyMatch(mark -> mark.first() < part.first() && (mark.number() || mark.is(Kind.SHIFT)));
+        if (last && after) {
+            used.add(part);
+            message.partAfter(part.text());
         }
-        if (next.get().is(Kind.ROUNDS) && countFollows(next.get())) {
-            return false;
-        }
-
-        used.add(next.get());
-        bound.put(count, next.get());
-        return true;
-    }
-
-    /** "30 for r5 36 …": the round already has its own count after it. */
-    private boolean countFollows(Mark rounds) {
-        int index = marks.indexOf(rounds);
-        return index + 1 < marks.size()
-                && marks.get(index + 1).number()
-                && marks.get(index + 1).first() == rounds.after();
-    }
-
-    private boolean binds(Mark count, Mark next) {
-        boolean word = false;
-        for (int at = afterTarget(count); at < next.first(); at++) {
-            String between = tokens.get(at).folded();
-            word |= BINDING.contains(between);
-            if (!BINDING.contains(between) && !BETWEEN.contains(between)) {
-                return false;
-            }
-        }
-        if (next.is(Kind.ROUNDS)) {
-            return word || count.is(Kind.SHIFT) && count.after() == next.first();
-        }
-        boolean fits = count.is(Kind.SHIFT)
-                ? known.has(message.part(), next.value())
-                : known.near(message.part(), next.value(), count.value(), 4);
-        return next.is(Kind.NUMBER) && word && fits;
-    }
-
-    /** "35 out of 36 on round 6": the count that is due stands between. */
-    private int afterTarget(Mark count) {
-        return marks.stream()
-                .filter(mark -> mark.is(Kind.TARGET) && mark.first() == count.after())
-                .mapToInt(Mark::after)
-                .findFirst()
-                .orElse(count.after());
     }
 
     private void bind(Mark count, Mark label) {
+        partOf(label);
         List<Integer> rounds = label.is(Kind.ROUNDS) ? label.rounds() : List.of(label.value());
         if (count.is(Kind.SHIFT)) {
             rounds.forEach(round -> shifted(round, count, Sureness.SHIFT));
         } else {
+            double sureness = orBefore(count) ? Sureness.EITHER : Sureness.BOUND * doubt();
             file(
                     rounds,
                     count.value(),
-                    pulledBefore(count),
-                    Sureness.BOUND * doubt(),
+                    pulling.before(count),
+                    sureness,
                     count.span().to(label.span()));
         }
         message.pending(rounds);
     }
 
-    private boolean pulledBefore(Mark count) {
-        return marks.stream()
-                .anyMatch(mark -> mark.is(Kind.PULLED_BACK) && (mark.first() < count.first() || afterPulling(mark)));
+    /** "35 on round 5 of the body". */
+    private void partOf(Mark label) {
+        marks.stream()
+                .filter(mark -> mark.is(Kind.PART) && mark.first() >= label.after())
+                .findFirst()
+                .filter(part -> IntStream.range(label.after(), part.first())
+                        .allMatch(at -> tokens.get(at).folded().matches("of|on|the|my|in|\\(|for|his|her|s")))
+                .ifPresent(part -> message.part(part.text()));
     }
 
-    private boolean afterPulling(Mark pulled) {
-        return IntStream.range(Math.max(0, pulled.first() - 3), pulled.first())
-                .anyMatch(at -> List.of("after", "(", "once", "having")
-                        .contains(tokens.get(at).folded()));
-    }
-
-    /** "30 r5, 36 r6": every count before its round. */
-    private void countsFirst() {
-        List<Mark> said = marks.stream()
-                .filter(mark ->
-                        !used.contains(mark) && !bound.containsKey(mark) && (mark.number() || mark.is(Kind.ROUNDS)))
-                .toList();
-        boolean turns = !said.isEmpty()
-                && said.size() % 2 == 0
-                && message.pending().isEmpty()
-                && IntStream.range(0, said.size())
-                        .allMatch(index -> said.get(index).number() == (index % 2 == 0))
-                && IntStream.range(0, said.size() / 2)
-                        .allMatch(pair -> near(said.get(2 * pair), said.get(2 * pair + 1)));
-        if (turns) {
-            for (int index = 0; index < said.size(); index += 2) {
-                used.add(said.get(index + 1));
-                bound.put(said.get(index), said.get(index + 1));
-            }
+    private boolean orBefore(Mark count) {
+        int index = marks.indexOf(count);
+        int start = index;
+        while (start > 0 && !marks.get(start - 1).number()) {
+            start--;
         }
-    }
-
-    private boolean near(Mark count, Mark label) {
-        return label.first() - count.after() <= 3
-                && label.rounds().stream()
-                        .allMatch(round -> Sureness.possible(known, message.part(), round, count.value()));
+        return start > 0 && marks.subList(start, index).stream().anyMatch(mark -> mark.is(Kind.OR));
     }
 
     private void take(Mark mark) {
@@ -283,31 +204,34 @@ final class SentenceReader {
     }
 
     private void number(Mark mark) {
-        if (!pullTarget(mark)) {
+        if (!pulling.isTarget(mark)) {
             run.add(mark);
         }
     }
 
     private void rounds(Mark mark) {
-        if (pullTarget(mark)) {
+        if (pulling.isTarget(mark)) {
             flush();
             message.pending(mark.rounds());
             return;
         }
-        boolean goesOn = run.numbers().isEmpty() && (run.rounds().isEmpty() || run.saysNothing() && run.endsInJoint());
+        boolean goesOn = run.numbers().isEmpty()
+                && (run.rounds().isEmpty() || run.saysNothing() && run.endsInJoint() && onlyJoints(mark));
         if (!goesOn) {
             flush();
         }
         run.add(mark);
     }
 
-    /** "Pulled back to round 8": where the work stands, not what was counted. */
-    private boolean pullTarget(Mark mark) {
-        int at = mark.first() - 1;
-        boolean to = at >= 0 && tokens.get(at).folded().matches("to|until|till");
-        int end = to ? at : mark.first();
-        return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || mark.number())
-                || to && Cues.before(Cue.PULLED_BACK, tokens, at - 1);
+    /** "r8 & r9", "r8 done and r9 done": nothing else is said of the rounds before. */
+    private boolean onlyJoints(Mark label) {
+        int at = label.first() - 1;
+        while (at >= 0
+                && tokens.get(at).folded().matches("and|then|also|both|the|done|finished|[,&+/:-]|plus|with|for")) {
+            at--;
+        }
+        int end = at + 1;
+        return marks.stream().anyMatch(mark -> mark.is(Kind.ROUNDS) && mark.after() == end);
     }
 
     private void name(Mark mark) {
@@ -328,7 +252,7 @@ final class SentenceReader {
     }
 
     private void self(Mark mark) {
-        boolean andI = word(mark.first() - 1).matches("and|&");
+        boolean andI = mark.text().matches("i|me") && word(mark.first() - 1).matches("and|&");
         boolean sender =
                 message.student().equals(message.speaker().students().stream().findFirst());
         if (!andI && !sender && mark.text().matches("mine|my|i|im|ive")) {
@@ -384,7 +308,7 @@ final class SentenceReader {
                     round,
                     round,
                     Math.max(0, expected.getAsInt() + shift.value()),
-                    pulledBefore(shift),
+                    pulling.before(shift),
                     sureness * doubt(),
                     shift.span());
         }
@@ -402,7 +326,7 @@ final class SentenceReader {
     }
 
     boolean pulled(Mark count) {
-        return pulledBefore(count);
+        return pulling.before(count);
     }
 
     double doubt() {

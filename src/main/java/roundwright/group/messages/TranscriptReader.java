@@ -1,5 +1,6 @@
 package roundwright.group.messages;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,9 @@ import roundwright.notation.Span;
  * line, or one message alone. A line without a sender goes on with the message above it.
  */
 final class TranscriptReader {
+    /** Characters of a message that are read together. */
+    private static final int LONGEST = 3_000;
+
     private static final String NAME = "[\\p{L}\\p{M}][\\p{L}\\p{M}'’.&/,+ -]{0,48}?";
     private static final String INVISIBLE = "[\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069\\ufeff\\s]*";
     private static final String STAMP = "(?<stamp>" + Stamp.ANY + ")";
@@ -27,7 +31,7 @@ final class TranscriptReader {
 
     /** A line of the chat program itself: a stamp and words without a name. */
     private static final List<Pattern> SYSTEM =
-            List.of(line("\\[" + STAMP + "\\]\\s*"), line(STAMP + "\\s*[-–—|]\\s*"));
+            List.of(line("\\[" + STAMP + "\\]\\s*"), line(STAMP + "\\s*[-–—|]\\s+"));
 
     private static final Pattern NAME_ALONE = line("(?<name>" + NAME + ")\\s*(?::|\\s[-–—]|\\s[=]>?)\\s*");
     private static final Pattern HEADER = line("(?<key>from|sent|date|to|cc|subject|re|von|an)\\s*:\\s*(?<value>.*)$");
@@ -142,13 +146,32 @@ final class TranscriptReader {
 
     private void finish(int end) {
         if (begun < end && (sender.isPresent() || !text.substring(begun, end).isBlank())) {
-            Optional<java.time.LocalDateTime> at = stamp.flatMap(written -> Stamp.read(written, monthFirst));
-            messages.add(new Message(sender, at, new Span(begun, end), List.copyOf(quoted)));
+            Optional<LocalDateTime> at = stamp.flatMap(written -> Stamp.read(written, monthFirst));
+            for (Span piece : pieces(begun, end)) {
+                List<Span> inside = quoted.stream()
+                        .filter(span -> span.start() < piece.end() && piece.start() < span.end())
+                        .toList();
+                messages.add(new Message(sender, at, piece, inside));
+            }
         }
         quoted.clear();
         quoting = false;
         sender = Optional.empty();
         stamp = Optional.empty();
         begun = end;
+    }
+
+    /** What nobody would type in one go is read in pieces, so that reading it takes no longer than its length allows. */
+    private List<Span> pieces(int from, int to) {
+        List<Span> pieces = new ArrayList<>();
+        int at = from;
+        while (to - at > LONGEST) {
+            int line = text.lastIndexOf('\n', at + LONGEST);
+            int end = line > at ? line + 1 : at + LONGEST;
+            pieces.add(new Span(at, end));
+            at = end;
+        }
+        pieces.add(new Span(at, to));
+        return pieces;
     }
 }

@@ -34,6 +34,10 @@ record MessageTable(String name, Expectations expectations, List<String> student
         return new MessageTable("ball", BALL, List.of(), samples("ball"));
     }
 
+    static MessageTable kitchen() {
+        return new MessageTable("kitchen", BALL, List.of(), samples("kitchen"));
+    }
+
     static MessageTable hare() {
         return new MessageTable("hare", HARE, List.of(), samples("hare"));
     }

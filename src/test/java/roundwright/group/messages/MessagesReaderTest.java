@@ -13,7 +13,7 @@ class MessagesReaderTest {
     private static final boolean SHOW = Boolean.getBoolean("messages.show");
 
     static Stream<MessageTable> tables() {
-        return Stream.of(MessageTable.ball(), MessageTable.group());
+        return Stream.of(MessageTable.ball(), MessageTable.group(), MessageTable.kitchen(), MessageTable.hare());
     }
 
     @ParameterizedTest

@@ -1,0 +1,41 @@
+package roundwright.group.messages;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import roundwright.group.messages.Mark.Kind;
+
+/** What a sentence says of pulling back: to which round, and which counts were counted after it. */
+record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
+    /** Whether a count was counted after pulling back. */
+    boolean before(Mark count) {
+        return message.hasPulledBack()
+                || marks.stream()
+                        .anyMatch(mark ->
+                                mark.is(Kind.PULLED_BACK) && (mark.first() < count.first() || afterPulling(mark)));
+    }
+
+    private boolean afterPulling(Mark pulled) {
+        return IntStream.range(Math.max(0, pulled.first() - 3), pulled.first())
+                .anyMatch(at -> List.of("after", "(", "once", "having")
+                        .contains(tokens.get(at).folded()));
+    }
+
+    /** Whether the sentence pulls back and says no count after that. */
+    boolean leavesCountOpen() {
+        int last = marks.stream()
+                .filter(mark -> mark.is(Kind.PULLED_BACK))
+                .mapToInt(Mark::first)
+                .max()
+                .orElse(0);
+        return marks.stream().noneMatch(mark -> mark.number() && mark.first() > last);
+    }
+
+    /** "Pulled back to round 8": where the work stands, not what was counted. */
+    boolean isTarget(Mark mark) {
+        int at = mark.first() - 1;
+        boolean to = at >= 0 && tokens.get(at).folded().matches("to|until|till");
+        int end = to ? at : mark.first();
+        return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || mark.number())
+                || to && Cues.before(Cue.PULLED_BACK, tokens, at - 1);
+    }
+}
