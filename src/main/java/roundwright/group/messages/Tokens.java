@@ -2,6 +2,7 @@ package roundwright.group.messages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import roundwright.notation.Span;
 
 /** Splits a stretch of a text into words, numbers and signs. */
@@ -42,13 +43,9 @@ final class Tokens {
         return add(Token.Kind.SIGN, at, Math.min(end, at + Character.charCount(character)));
     }
 
-    private interface Test {
-        boolean holds(int character);
-    }
-
-    private int run(int from, int end, Test test) {
+    private int run(int from, int end, IntPredicate test) {
         int at = from;
-        while (at < end && test.holds(text.codePointAt(at))) {
+        while (at < end && test.test(text.codePointAt(at))) {
             at += Character.charCount(text.codePointAt(at));
         }
         return Math.min(at, end);
