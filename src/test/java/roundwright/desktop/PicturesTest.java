@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
 import roundwright.group.RoundPlace;
 
@@ -42,6 +43,18 @@ class PicturesTest {
     @Test
     void counts() {
         paint("counts", file -> onPage(file, Page.COUNTS));
+    }
+
+    @Test
+    void editor() {
+        paint("editor", file -> {
+            String text =
+                    Samples.text("harbour-light").orElseThrow().replace("(dc, inc) x 6 (18)", "(dc, inc) x 6 (20)");
+            file.course("harbour-light", text).desk().choosePage(Page.PLAN);
+            MainPanel panel = file.panel();
+            panel.deeds().perform(Deed.EDIT_PATTERN);
+            return panel;
+        });
     }
 
     @Test

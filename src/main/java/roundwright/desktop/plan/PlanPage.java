@@ -8,6 +8,8 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.Page;
+import roundwright.desktop.editor.EditorCard;
 import roundwright.desktop.look.HeadRow;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
@@ -18,6 +20,8 @@ import roundwright.desktop.look.TwoCards;
 public final class PlanPage extends JPanel {
     private final transient LessonsPresenter presenter;
     private final LessonsTable table;
+    private final transient Desk desk;
+    private final JComponent planning;
     private final Text heading = Text.heading("");
 
     public PlanPage(Desk desk, Deeds deeds) {
@@ -27,7 +31,10 @@ public final class PlanPage extends JPanel {
         table = new LessonsTable(presenter);
         PageCard lessons = new PageCard(table)
                 .top(new HeadRow(heading, deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SAVE_COURSE)));
-        add(new PageScroll(new TwoCards(lessons, new RoundCard(desk), 0.63)));
+        this.desk = desk;
+        planning = new PageScroll(new TwoCards(lessons, new RoundCard(desk), 0.63));
+        add(planning);
+        deeds.on(Deed.EDIT_PATTERN, this::edit);
         refresh();
         desk.listen(this::changed);
     }
@@ -47,6 +54,28 @@ public final class PlanPage extends JPanel {
         table.refresh();
         revalidate();
         repaint();
+    }
+
+    /** Puts the course's text in the place of the lessons, until it is left. */
+    private void edit() {
+        desk.choosePage(Page.PLAN);
+        EditorCard editor = new EditorCard(desk, this::showLessons);
+        removeAll();
+        add(new PageScroll(new TwoCards(editor, new RoundCard(desk), 0.63)));
+        revalidate();
+        repaint();
+        if (isShowing()) {
+            editor.first().requestFocusInWindow();
+        }
+    }
+
+    private void showLessons() {
+        removeAll();
+        add(planning);
+        refresh();
+        if (isShowing()) {
+            table.requestFocusInWindow();
+        }
     }
 
     /** The table, to be given the focus when the page is shown. */
