@@ -69,7 +69,7 @@ final class CountReader {
             return false;
         }
         cursor.skip(Meaning.SHUT);
-        if (named && (cursor.is(Meaning.COLON) || cursor.is(Meaning.DASH)) && !line.worked) {
+        if ((cursor.is(Meaning.COLON) || named && cursor.is(Meaning.DASH)) && !line.worked) {
             return true;
         }
         if (ofSts && line.worked && !cursor.is(Meaning.TIMES) && !cursor.is(1, Meaning.TIMES)) {
@@ -280,6 +280,10 @@ final class CountReader {
                 }
                 case FILLER, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
                 case PER, EACH -> {
+                    if (cursor.is(Meaning.PER) && cursor.is(1, Meaning.UNKNOWN)) {
+                        cursor.at += 2;
+                        return true;
+                    }
                     if (!cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.COMMA) && !cursor.is(1, Meaning.SHUT)) {
                         return false;
                     }

@@ -12,6 +12,11 @@ import roundwright.notation.RepeatWords.Often;
 
 /** The steps of a list while it is read, and how words that repeat some of them take hold. */
 final class Items {
+    /** Repeats of repeats beyond this are no writer's. */
+    private static final int MOST_REPEATS = 30;
+
+    private int repeats;
+
     final List<Node> nodes = new ArrayList<>();
 
     /** Where the steps begin that a repeat of the list would take in. */
@@ -50,7 +55,7 @@ final class Items {
     /** Takes hold of the steps that the words mean. False where there is nothing to repeat. */
     boolean repeat(Often often, Span words) {
         dropNotes();
-        if (empty()) {
+        if (empty() || ++repeats > MOST_REPEATS) {
             return false;
         }
         int last = nodes.size() - 1;

@@ -11,7 +11,7 @@ final class LabelReader {
     private final Cursor cursor;
 
     /** The label stands between marks of its own ("**Rnd 3:**"). */
-    private boolean bold;
+    private Meaning bold;
 
     LabelReader(Cursor cursor) {
         this.cursor = cursor;
@@ -20,11 +20,11 @@ final class LabelReader {
     /** Reads over the label if there is one; the cursor is then at the first token of what is to be done. */
     Optional<Label> read() {
         int begin = cursor.at;
-        bold = cursor.is(Meaning.STARS) || cursor.is(Meaning.STAR);
+        bold = cursor.is(Meaning.STARS) ? Meaning.STARS : null;
         for (int skipped = 0; skipped <= FURTHEST && mayStandBefore(begin, skipped); skipped++) {
             cursor.at = begin + skipped;
             Optional<Label> label = labelHere(skipped == 0 || afterMark());
-            if (label.isPresent()) {
+            if (label.isPresent() && (skipped == 0 || !cursor.peek().meaning().ends())) {
                 overHeading();
                 return label;
             }
@@ -43,6 +43,23 @@ final class LabelReader {
         }
         cursor.at = begin;
         return Optional.empty();
+    }
+
+    /** "4 sc around", in a pattern whose lines begin with their numbers and no mark. */
+    Optional<Label> numberAlone() {
+        if (!cursor.is(Meaning.NUMBER) || cursor.at > 0) {
+            return Optional.empty();
+        }
+        Token number = cursor.next();
+        int last = number.value();
+        if (cursor.is(Meaning.DASH)
+                && cursor.is(1, Meaning.NUMBER)
+                && cursor.peek(1).value() > last) {
+            cursor.next();
+            last = cursor.next().value();
+        }
+        cursor.skip(Meaning.STOP, Meaning.DASH, Meaning.COMMA);
+        return Optional.of(new Label(number.value(), last, number.span()));
     }
 
     private Optional<Label> unnumbered() {
@@ -198,7 +215,8 @@ final class LabelReader {
 
     private Optional<Label> bracketed(int begin) {
         cursor.at = begin;
-        if (cursor.accept(Meaning.OPEN) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.SHUT)) {
+        boolean before = cursor.is(3, Meaning.ROUND) && cursor.is(4, Meaning.NUMBER);
+        if (!before && cursor.accept(Meaning.OPEN) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.SHUT)) {
             int number = cursor.next().value();
             cursor.next();
             int last = number;
@@ -279,8 +297,8 @@ final class LabelReader {
                 Meaning.MARK,
                 Meaning.SEMICOLON);
         cursor.accept(Meaning.EQUALS);
-        if (bold) {
-            cursor.skip(Meaning.STARS, Meaning.STAR, Meaning.COLON);
+        if (bold != null && cursor.accept(bold)) {
+            cursor.accept(Meaning.COLON);
         }
     }
 

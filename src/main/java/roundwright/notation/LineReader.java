@@ -2,12 +2,31 @@ package roundwright.notation;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import roundwright.notation.WrittenLine.Label;
 import roundwright.notation.WrittenLine.Reference;
 
 /** Reads one written line into its tree, without regard to the lines around it. */
 public final class LineReader {
+    /** No written round is longer than this, in characters; what is, is no line of a pattern. */
+    public static final int LONGEST = 20_000;
+
     private LineReader() {}
+
+    private static WrittenLine tooLong(String text) {
+        return new WrittenLine(
+                text,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(new Span(0, text.length())),
+                Set.of(),
+                Set.of(),
+                true,
+                0,
+                0);
+    }
 
     /** The line's label, tree, counts and all that its words alone tell. Never fails, whatever the text. */
     public static WrittenLine read(String text) {
@@ -16,8 +35,16 @@ public final class LineReader {
 
     /** As {@link #read(String)}, in a pattern with words of its own. */
     public static WrittenLine read(String text, Vocabulary vocabulary) {
+        if (text.length() > LONGEST) {
+            return tooLong(text);
+        }
         Reading line = new Reading(text, vocabulary);
-        Optional<Label> label = new LabelReader(line.cursor).read();
+        LabelReader labels = new LabelReader(line.cursor);
+        Optional<Label> label = labels.read();
+        if (label.isEmpty() && vocabulary.numbersAlone()) {
+            label = labels.numberAlone();
+        }
+        label.ifPresent(found -> countBefore(line, found));
         line.labelled = label.isPresent();
         Optional<Reference> reference = new ReferenceReader(line.cursor).read();
         line.stitches = reference.isPresent();
@@ -44,6 +71,18 @@ public final class LineReader {
                 line.stitches,
                 line.rounds,
                 TermsEvidence.of(line));
+    }
+
+    /** "(18) Rnd 3: …": the count stands before the label. */
+    private static void countBefore(Reading line, Label label) {
+        Token open = line.cursor.peek(-line.cursor.at);
+        Token number = line.cursor.peek(1 - line.cursor.at);
+        boolean count = open.is(Meaning.OPEN)
+                && number.is(Meaning.NUMBER)
+                && number.end() < label.span().start();
+        if (count) {
+            line.counts.add(new WrittenLine.Count(number.value(), number.span(), true));
+        }
     }
 
     /** Whether a line with a label has an instruction in it that is no round: "Rnd 12: fasten off". */

@@ -120,6 +120,9 @@ final class Meant {
         if (place.same || place.first && !line.begun && (line.openStart || line.startCounts) && place.number == 0) {
             return same(each);
         }
+        if (place.otherSide) {
+            return placed().times(Times.of(Math.max(each, place.number)));
+        }
         if (times && number > 1) {
             return placed().times(Times.of(number));
         }
@@ -202,6 +205,9 @@ final class Meant {
     /** "N in next M sts": M stitches with one or N in each. */
     private Node inStitches(int each) {
         int stitches = Math.max(1, place.number);
+        if (each == 1 && number == 0 && place.plural && place.number == 0 && place.next) {
+            line.doubt(unit.span());
+        }
         if (each == 1) {
             return placed().times(Times.of(stitches));
         }

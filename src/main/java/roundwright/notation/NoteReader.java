@@ -80,7 +80,14 @@ final class NoteReader {
     Node colour() {
         int begin = cursor.at;
         line.features.add(Feature.COLOUR_CHANGE);
-        cursor.next();
+        boolean with = cursor.next().is(Meaning.WITH);
+        while (with
+                && !cursor.done()
+                && !cursor.peek().meaning().parts()
+                && !stepAhead(0)
+                && !cursor.is(Meaning.SHUT)) {
+            cursor.next();
+        }
         while (cursor.is(Meaning.COLOUR)
                 || cursor.is(Meaning.THE)
                 || cursor.is(Meaning.UNKNOWN)
@@ -114,6 +121,19 @@ final class NoteReader {
                 || cursor.is(place, Meaning.STAR) && cursor.is(place + 1, Meaning.NUMBER)
                 || cursor.is(place, Meaning.AROUND);
         return telling || words && !(steps && repeated) || !steps && !repeated;
+    }
+
+    /** Whether the bracket at the cursor holds nothing but words that are not of rounds. */
+    boolean strangeBracket() {
+        for (int place = 1; !cursor.is(place, Meaning.SHUT) && !cursor.is(place, Meaning.FINISH); place++) {
+            switch (cursor.peek(place).meaning()) {
+                case NOTE, COUNTSAS, MEASURE, MARKER, NOT, COLOUR -> {
+                    return false;
+                }
+                default -> {}
+            }
+        }
+        return true;
     }
 
     Node bracket() {

@@ -19,9 +19,33 @@ final class PlaceReader {
         return switch (cursor.peek().meaning()) {
             case AROUND -> aroundPost();
             case ACROSS, TOEND, ROUND -> false;
-            case IN -> !cursor.is(1, Meaning.COLOUR) && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR));
+            case IN ->
+                !thing(1)
+                        && !cursor.is(1, Meaning.COLOUR)
+                        && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR));
             default -> starts();
         };
+    }
+
+    /** Whether a part of the piece is named so many tokens on: "leg 1", "the third leg", "the thumb gap". */
+    boolean thing(int ahead) {
+        int place = ahead;
+        boolean the = false;
+        while (true) {
+            switch (cursor.peek(place).meaning()) {
+                case THE, ORDINAL, OTHER, FIRST -> the = true;
+                case NOTE -> {
+                    return cursor.peek(place).feature() == Feature.OTHER;
+                }
+                case UNKNOWN -> {
+                    return the && cursor.is(ahead - 1, Meaning.AROUND);
+                }
+                default -> {
+                    return false;
+                }
+            }
+            place++;
+        }
     }
 
     /** Whether words at the cursor begin to say where. */
@@ -114,6 +138,9 @@ final class PlaceReader {
                 if (token.is(Meaning.AROUND) && !place.noun && aroundPost()) {
                     cursor.next();
                     return true;
+                }
+                if (place.noun && place.next && !place.each && place.number <= 1) {
+                    return false;
                 }
                 cursor.next();
                 place.around = true;
@@ -216,7 +243,13 @@ final class PlaceReader {
                 place.loop = Fold.of(text.charAt(token.start())) == 'l';
                 place.plural |= text.charAt(token.end() - 1) == 's';
             }
-            case CHAINSPACE, PETAL -> place.target = Target.SPACE;
+            case PETAL -> {
+                if (!place.each && !place.next) {
+                    return false;
+                }
+                place.target = Target.SPACE;
+            }
+            case CHAINSPACE -> place.target = Target.SPACE;
             case RING -> place.target = Target.RING;
             case MAGIC -> {
                 place.target = Target.RING;
@@ -226,6 +259,13 @@ final class PlaceReader {
             case TOP -> place.top = true;
             case TCHAIN, MARKER, PREVIOUS -> place.top = true;
             case BASE -> place.same = true;
+            case JOIN -> {
+                if (!cursor.peek(-1).is(Meaning.THE)) {
+                    return false;
+                }
+                place.same = true;
+                place.asJoin = true;
+            }
             case IT -> place.target = line.ring ? Target.RING : place.target;
             case CORNERST -> place.next = true;
             case OTHERSIDE -> {

@@ -37,6 +37,8 @@ final class ReferenceReader {
         } else if (cursor.is(Meaning.ORDINAL) && cursor.is(1, Meaning.ROUND)) {
             first = cursor.next().value();
             cursor.next();
+        } else if (cursor.is(Meaning.LAST) && cursor.is(1, Meaning.ROUND)) {
+            cursor.at += 2;
         } else if (!cursor.accept(Meaning.PREVIOUS) && !cursor.accept(Meaning.NEXTROUND)) {
             return Optional.empty();
         }

@@ -23,6 +23,8 @@ final class SequenceReader {
     private final int depth;
     private final boolean inStars;
     private final Items items = new Items();
+    /** "6 times: …": how often all that follows is done; null where that is not said. */
+    private Times timesOfAll;
 
     SequenceReader(Reading line) {
         this(line, 0, false);
@@ -47,6 +49,10 @@ final class SequenceReader {
             item();
         }
         starts.finish();
+        if (timesOfAll != null) {
+            items.parted = true;
+            items.repeat(new Often(timesOfAll, false, false, false, false), cursor.since(0));
+        }
         items.mayFill();
         return items.nodes;
     }
@@ -78,13 +84,20 @@ final class SequenceReader {
 
     private void item() {
         Token token = cursor.peek();
+        boolean along = token.is(Meaning.AROUND) || token.is(Meaning.ROUND) || token.is(Meaning.IN);
+        if (along && line.worked && line.places.thing(1)) {
+            items.addApart(notes.read(Feature.OTHER));
+            return;
+        }
         if (counted() || timesFirst() || repeated() || starts.read() || rounds()) {
             return;
         }
         if (token.meaning().parts()) {
             cursor.next();
             items.parted = true;
-            if (token.is(Meaning.MARK) && strange((char) token.value()) && (depth > 0 || stepsAhead())) {
+            if (token.is(Meaning.MARK)
+                    && strange((char) token.value())
+                    && (depth > 0 || cut((char) token.value()) || stepsAhead())) {
                 line.doubt(token.span());
             }
             return;
@@ -101,7 +114,8 @@ final class SequenceReader {
                 cursor.next();
                 items.parted = true;
             }
-            case EQUALS, EVENLY, FOR, OTHER, PER, IT -> cursor.next();
+            case EVENLY -> evenly();
+            case EQUALS, FOR, OTHER, PER, IT -> cursor.next();
             case EVEN -> even(cursor.next().span());
             case IN -> {
                 cursor.next();
@@ -114,6 +128,21 @@ final class SequenceReader {
             }
             case HOLD -> line.hold = cursor.next().hold();
             default -> step(token);
+        }
+    }
+
+    /** "sc evenly around". */
+    private void evenly() {
+        Token token = cursor.next();
+        boolean around = line.text
+                .substring(token.start(), token.end())
+                .toLowerCase(java.util.Locale.ROOT)
+                .contains("round");
+        if (around
+                && items.last() instanceof Work work
+                && work.manner() == Manner.PLAIN
+                && work.times().equals(Times.ONCE)) {
+            items.nodes.set(items.nodes.size() - 1, work.times(Times.FULL));
         }
     }
 
@@ -157,6 +186,15 @@ final class SequenceReader {
                 && cursor.is(1, Meaning.TIMES)
                 && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
         int begin = cursor.at;
+        if (items.empty()
+                && !line.worked
+                && cursor.is(Meaning.NUMBER)
+                && cursor.is(1, Meaning.TIMES)
+                && cursor.is(2, Meaning.COLON)) {
+            timesOfAll = Times.of(cursor.next().value());
+            cursor.at += 2;
+            return true;
+        }
         if (cursor.is(Meaning.NUMBER)
                 && cursor.is(1, Meaning.TIMES)
                 && cursor.is(2, Meaning.NUMBER)
@@ -221,8 +259,13 @@ final class SequenceReader {
         if (depth >= DEEPEST || notes.aside()) {
             starts.counting();
             boolean listed = items.parted && !cursor.is(-1, Meaning.STOP) && !items.empty();
+            boolean between = !items.parted && !items.empty() && !line.counted;
+            boolean strange = notes.strangeBracket();
             Node aside = notes.bracket();
-            if (listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT))) {
+            boolean item = listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT));
+            boolean inside =
+                    strange && between && (notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN));
+            if (item || inside) {
                 line.doubt(aside.span());
             }
             items.add(aside);
@@ -250,7 +293,9 @@ final class SequenceReader {
             return;
         }
         List<Node> body = new SequenceReader(line, depth + 1, true).inside();
-        boolean numberFollows = cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER);
+        boolean numberFollows = cursor.is(Meaning.STAR)
+                && cursor.is(1, Meaning.NUMBER)
+                && !cursor.peek(2).meaning().makes();
         if (!numberFollows) {
             cursor.skip(Meaning.STAR, Meaning.STARS);
         }
@@ -355,14 +400,24 @@ final class SequenceReader {
             return;
         }
         boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
+        if (place.everyNth > 1 && cursor.accept(Meaning.TOG)) {
+            Work dec = new Work(
+                    cursor.since(begin), Manner.DECREASE, line.lastName, 2, 1, Times.ONCE, line.hold, Target.NEXT, "");
+            line.stitches = true;
+            line.worked = true;
+            items.add(new Meant(line, dec, 0, false, false, place).node());
+            return;
+        }
         if (place.number > 1 && cursor.accept(Meaning.TOG)) {
+            line.stitches = true;
+            line.worked = true;
             items.add(new Work(
                     cursor.since(begin),
                     Manner.DECREASE,
                     line.lastName,
                     place.number,
                     1,
-                    Times.ONCE,
+                    place.each ? Times.FULL : Times.ONCE,
                     line.hold,
                     Target.NEXT,
                     ""));
@@ -394,12 +449,11 @@ final class SequenceReader {
     /** Words that are no part of any step. Among steps they make the line doubtful; at its end, or as a sentence, not. */
     private void unknown() {
         int begin = cursor.at;
-        boolean sentence = depth == 0
-                && (begin == 0
-                        || cursor.is(-1, Meaning.STOP)
-                        || cursor.is(-1, Meaning.SEMICOLON)
-                        || cursor.is(-1, Meaning.DASH)
-                        || cursor.is(-1, Meaning.COLON));
+        boolean dash = cursor.is(-1, Meaning.DASH) && cursor.peek(-1).spaced();
+        boolean sentence =
+                depth == 0 && (begin == 0 || dash || cursor.is(-1, Meaning.STOP) || cursor.is(-1, Meaning.SEMICOLON));
+        boolean counted = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.UNKNOWN);
+        boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
         cursor.next();
         while (!cursor.done()
                 && !cursor.peek().meaning().parts()
@@ -409,7 +463,9 @@ final class SequenceReader {
                 && !notes.stepAhead(0)) {
             cursor.next();
         }
-        boolean among = !items.parted && !items.empty()
+        boolean among = counted && !line.counted
+                || goesOn
+                || !items.parted && !items.empty()
                 || !cursor.peek().meaning().parts() && notes.stepAhead(0)
                 || !sentence && (depth > 0 || stepsAhead());
         if (among) {
@@ -419,7 +475,12 @@ final class SequenceReader {
     }
 
     private static boolean strange(char mark) {
-        return "|\"#'~^_`".indexOf(mark) < 0;
+        return "|\"#'^`".indexOf(mark) < 0;
+    }
+
+    /** Whether the mark shows that something is left out, wherever it stands before the count. */
+    private boolean cut(char mark) {
+        return "?\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted;
     }
 
     /** Whether any step is still to come in the line. */

@@ -61,44 +61,38 @@ final class Spelling {
         return null;
     }
 
+    /** One letter missing, too many or wrong, after the first: the tree of words is walked, and left by one edge. */
     private Lexicon.Entry near() {
-        int length = end - start;
-        for (int i = 1; i < length && length >= LONG; i++) {
-            char[] shorter = new char[length - 1];
-            System.arraycopy(text, start, shorter, 0, i);
-            System.arraycopy(text, start + i + 1, shorter, i, length - i - 1);
-            Lexicon.Entry entry = word(shorter, length - 1);
+        boolean any = end - start >= LONG;
+        Lexicon.Place place = after(Lexicon.WORDS.root(), start);
+        for (int i = start + 1; i <= end && place != null; i++) {
+            Lexicon.Entry entry = any && i < end ? rest(place, i + 1) : null;
+            for (int letter = 0; letter < Lexicon.GAP && entry == null; letter++) {
+                Lexicon.Place other = place.after(letter);
+                if (other != null) {
+                    entry = rest(other, i);
+                    entry = entry == null && any && i < end ? rest(other, i + 1) : entry;
+                }
+            }
             if (entry != null) {
                 return entry;
             }
-        }
-        for (int i = 1; i <= length; i++) {
-            Lexicon.Entry entry = inserted(i, length);
-            if (entry != null) {
-                return entry;
-            }
+            place = i < end ? after(place, i) : null;
         }
         return null;
     }
 
-    /** A letter missing before, or wrong at, place {@code i}. */
-    private Lexicon.Entry inserted(int i, int length) {
-        char[] longer = new char[length + 1];
-        System.arraycopy(text, start, longer, 0, i);
-        System.arraycopy(text, start + i, longer, i + 1, length - i);
-        for (char letter = 'a'; letter <= 'z'; letter++) {
-            longer[i] = letter;
-            Lexicon.Entry entry = word(longer, length + 1);
-            if (entry == null && i < length && length >= LONG) {
-                char[] same = java.util.Arrays.copyOfRange(text, start, end);
-                same[i] = letter;
-                entry = word(same, length);
-            }
-            if (entry != null) {
-                return entry;
-            }
+    private Lexicon.Place after(Lexicon.Place place, int i) {
+        return text[i] >= 'a' && text[i] <= 'z' ? place.after(text[i] - 'a') : null;
+    }
+
+    /** What the letters from {@code from} on lead to from a place in the tree of words. */
+    private Lexicon.Entry rest(Lexicon.Place from, int i) {
+        Lexicon.Place place = from;
+        for (int at = i; at < end && place != null; at++) {
+            place = after(place, at);
         }
-        return null;
+        return usable(place);
     }
 
     private static Lexicon.Entry word(char[] letters, int length) {
@@ -106,7 +100,13 @@ final class Spelling {
         for (int i = 0; i < length && place != null; i++) {
             place = letters[i] >= 'a' && letters[i] <= 'z' ? place.after(letters[i] - 'a') : null;
         }
-        return place != null && place.entry != null && correctable(place.entry.meaning()) ? place.entry : null;
+        return usable(place);
+    }
+
+    private static Lexicon.Entry usable(Lexicon.Place place) {
+        boolean plain =
+                place != null && place.entry != null && (place.entry.hold() == null || place.entry.hold() == Hold.BOTH);
+        return plain && correctable(place.entry.meaning()) ? place.entry : null;
     }
 
     private static boolean correctable(Meaning meaning) {

@@ -46,11 +46,14 @@ final class StartReader {
         line.stitches = true;
         cursor.skip(Meaning.RING, Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
         boolean named = cursor.is(2, Meaning.STITCH) || cursor.is(2, Meaning.ST);
-        boolean bracket = cursor.is(Meaning.OPEN)
+        boolean bracket = !line.worked
+                && cursor.is(Meaning.OPEN)
                 && cursor.is(1, Meaning.NUMBER)
                 && (cursor.is(2, Meaning.SHUT) || named && cursor.is(3, Meaning.SHUT));
-        boolean numberAlone =
-                cursor.is(Meaning.NUMBER) && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.TIMES);
+        boolean numberAlone = !line.worked
+                && cursor.is(Meaning.NUMBER)
+                && !cursor.peek(1).meaning().makes()
+                && !cursor.is(1, Meaning.TIMES);
         if (numberAlone || bracket) {
             cursor.accept(Meaning.OPEN);
             int number = cursor.next().value();
@@ -295,9 +298,14 @@ final class StartReader {
                 cursor.since(begin), Manner.JOIN, StitchName.SLIP, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, ""));
     }
 
+    /** "ch-4": the hyphen parts nothing. */
+    private boolean jammedDash() {
+        return cursor.is(Meaning.DASH) && cursor.is(-1, Meaning.CHAIN) && cursor.is(1, Meaning.NUMBER);
+    }
+
     private void overPlace() {
         while (!cursor.done()
-                && !cursor.peek().meaning().parts()
+                && (!cursor.peek().meaning().parts() || jammedDash())
                 && !cursor.is(Meaning.OPEN)
                 && !cursor.is(Meaning.SHUT)
                 && !cursor.is(Meaning.EQUALS)

@@ -12,8 +12,20 @@ import java.util.OptionalInt;
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
     private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
 
+    /** Whether the line has anything that a statement needs; tells quickly of most that they are none. */
+    public static boolean possible(String text) {
+        return text.indexOf('=') >= 0
+                || text.indexOf(':') > 0 && !Character.isDigit(text.charAt(text.indexOf(':') - 1))
+                || text.contains("count")
+                || text.contains("COUNT")
+                || text.contains("stands");
+    }
+
     /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */
     public static Statement read(String text, Vocabulary vocabulary) {
+        if (text.length() > LineReader.LONGEST) {
+            return NOTHING;
+        }
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;

@@ -142,6 +142,7 @@ final class StitchReader {
         core.name = token.name();
         core.hold = token.hold() == Hold.BOTH ? core.hold : token.hold();
         cursor.skip(Meaning.ST);
+        overOtherName();
         if (tog(core, number)) {
             return;
         }
@@ -162,6 +163,16 @@ final class StitchReader {
             core.swallowedNumber = true;
         } else {
             cursor.at = before;
+        }
+    }
+
+    /** "single crochets (sc)", "dc (sc in US)": the same stitch in other words. */
+    private void overOtherName() {
+        boolean name = cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.STITCH);
+        int shut = cursor.is(2, Meaning.SHUT) ? 2 : cursor.is(2, Meaning.IN) && cursor.is(4, Meaning.SHUT) ? 4 : 0;
+        boolean placed = cursor.is(shut + 1, Meaning.IN) || cursor.is(shut + 1, Meaning.EACH);
+        if (name && shut > 0 && placed) {
+            cursor.at += shut + 1;
         }
     }
 
@@ -273,6 +284,9 @@ final class StitchReader {
         }
         int number = before > 0 ? before : numberAfter();
         boolean after = before == 0 && number > 0;
+        if (cursor.is(Meaning.MORE) && cursor.is(1, Meaning.IN)) {
+            cursor.next();
+        }
         Place place = line.places.read();
         if (number == 0 && place == null && core.manner != Manner.CHAIN) {
             number = numberAfter();
@@ -356,7 +370,7 @@ final class StitchReader {
         if (placed > 0) {
             return placed;
         }
-        boolean often = cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE);
+        boolean often = cursor.is(1, Meaning.TIMES) && !cursor.is(2, Meaning.NUMBER) || cursor.is(1, Meaning.MORE);
         if (!cursor.is(Meaning.NUMBER) || often || beginsNext()) {
             cursor.at = before;
             return 0;

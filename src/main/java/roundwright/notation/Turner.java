@@ -94,6 +94,22 @@ public final class Turner {
         if (all) {
             return other.toUpperCase(Locale.ROOT);
         }
+        int second = model.indexOf(' ') + 1;
+        boolean each = first && second > 0 && second < model.length() && Character.isUpperCase(model.charAt(second));
+        if (each) {
+            return capitals(other);
+        }
         return first ? Character.toUpperCase(other.charAt(0)) + other.substring(1) : other;
+    }
+
+    /** Every word with a capital: "Half Treble". */
+    private static String capitals(String words) {
+        StringBuilder capitals = new StringBuilder(words);
+        for (int i = 0; i < words.length(); i++) {
+            if (i == 0 || words.charAt(i - 1) == ' ') {
+                capitals.setCharAt(i, Character.toUpperCase(words.charAt(i)));
+            }
+        }
+        return capitals.toString();
     }
 }

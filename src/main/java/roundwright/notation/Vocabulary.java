@@ -19,6 +19,17 @@ public final class Vocabulary {
 
     private final Map<String, Lexicon.Entry> words = new HashMap<>();
 
+    private boolean numbersAlone;
+
+    /** Takes a bare number that begins a line as the number of its round. */
+    public void defineNumbersAlone() {
+        numbersAlone = true;
+    }
+
+    boolean numbersAlone() {
+        return numbersAlone;
+    }
+
     boolean isEmpty() {
         return words.isEmpty();
     }

@@ -3,7 +3,6 @@ package roundwright.pattern;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import roundwright.notation.Habit;
 import roundwright.notation.Node;
@@ -19,7 +18,7 @@ import roundwright.notation.WrittenLine.Count;
 /** Tries the few ways in which a line can be read and chooses the one that the sums and the writer's habits speak for. */
 final class Interpreter {
     /** More combinations of choices than this are not tried in one line. */
-    private static final int MOST_WAYS = 256;
+    private static final int MOST_WAYS = 96;
 
     private static final int MISFIT = 10;
 
@@ -62,54 +61,83 @@ final class Interpreter {
     /** Every way to read the tree, the best first; empty where none can be worked out. */
     List<Interpretation> ways(List<Node> tree, List<Count> counts, Below below) {
         Set<Habit> open = open(tree);
-        List<int[]> assignments = assignments(open);
         List<Interpretation> ways = new ArrayList<>();
-        for (int[] options : assignments) {
-            int cost = 0;
-            for (Habit habit : open) {
-                cost += leaning.cost(habit, options[habit.ordinal()]);
-            }
-            boolean counted = false;
-            for (int i = 0; i < counts.size(); i++) {
-                Count count = counts.get(i);
-                if (count.sure() || options[Habit.NUMBER_AT_END.ordinal()] == 1) {
-                    counted = true;
-                    tryWay(tree, options, below, count.value(), cost + i).ifPresent(ways::add);
-                }
-            }
-            if (!counted) {
-                tryWay(tree, options, below, -1, cost).ifPresent(ways::add);
+        for (int[] options : assignments(open)) {
+            if (options[Habit.BARE_LIST.ordinal()] == 0 || below.stitches() >= 0) {
+                add(tree, counts, below, options, cost(open, options), ways);
             }
         }
-        ways.sort((left, right) -> Integer.compare(left.cost(), right.cost()));
+        if (ways.size() > 1) {
+            ways.sort((left, right) -> Integer.compare(left.cost(), right.cost()));
+        }
         return ways;
     }
 
-    private Optional<Interpretation> tryWay(List<Node> tree, int[] options, Below below, long stated, int cost) {
-        Optional<Interpretation> first = tryAgainst(tree, options, below.stitches(), below.spaces(), stated, cost);
-        boolean fits = first.isPresent() && first.get().fits();
+    private int cost(Set<Habit> open, int[] options) {
+        int cost = 0;
+        for (Habit habit : open) {
+            cost += leaning.cost(habit, options[habit.ordinal()]);
+        }
+        return cost;
+    }
+
+    private void add(
+            List<Node> tree, List<Count> counts, Below below, int[] options, int cost, List<Interpretation> ways) {
+        Linear sum = new Linear(options);
+        sum.add(tree);
+        boolean counted = false;
+        for (int i = 0; i < counts.size(); i++) {
+            Count count = counts.get(i);
+            if (count.sure() || options[Habit.NUMBER_AT_END.ordinal()] == 1) {
+                counted = true;
+                add(tryWay(tree, options, sum, below, count.value(), cost + i), ways);
+            }
+        }
+        if (!counted) {
+            add(tryWay(tree, options, sum, below, -1, cost), ways);
+        }
+    }
+
+    private static void add(Interpretation way, List<Interpretation> ways) {
+        if (way != null) {
+            ways.add(way);
+        }
+    }
+
+    private Interpretation tryWay(List<Node> tree, int[] options, Linear sum, Below below, long stated, int cost) {
+        Interpretation first = tryAgainst(tree, options, sum, below.stitches(), below.spaces(), stated, cost);
+        boolean fits = first != null && first.fits();
         if (fits || below.made() < 0 || below.made() == below.stitches()) {
             return first;
         }
-        Optional<Interpretation> second = tryAgainst(tree, options, below.made(), below.spaces(), stated, cost);
-        return second.isPresent() && second.get().fits() ? second : first;
+        Interpretation second = tryAgainst(tree, options, sum, below.made(), below.spaces(), stated, cost);
+        return second != null && second.fits() ? second : first;
     }
 
-    private Optional<Interpretation> tryAgainst(
-            List<Node> tree, int[] options, long stitches, long spaces, long stated, int cost) {
-        return Resolver.resolve(tree, options, terms, stitches, spaces, stated).map(pieces -> {
-            long takes = Sums.takes(pieces);
-            long makes = Sums.makes(pieces);
-            boolean loose = takes < stitches && Resolver.usesSpaces(pieces);
-            boolean fitsBelow = stitches < 0 || takes == stitches || loose;
-            boolean fitsStated = stated < 0 || makes == stated;
-            int misfit = (loose ? LOOSE : 0)
-                    + (fitsBelow ? 0 : misfit(takes - stitches))
-                    + (fitsStated ? 0 : misfit(makes - stated))
-                    + (Resolver.hasEmptyLoop(pieces) ? 2 * MISFIT : 0)
-                    + (options[Habit.BARE_LIST.ordinal()] == 1 && !(fitsBelow && fitsStated) ? MISFIT - 2 : 0);
-            return new Interpretation(options, pieces, takes, makes, stated, cost + misfit, fitsBelow, fitsStated);
-        });
+    private Interpretation tryAgainst(
+            List<Node> tree, int[] options, Linear sum, long stitches, long spaces, long stated, int cost) {
+        Linear.Fill fill = sum.solve(stitches, spaces, stated);
+        if (fill == null) {
+            return null;
+        }
+        Linear.Total total = sum.total(fill);
+        boolean loose = total.takes() < stitches && sum.usesSpaces();
+        boolean fitsBelow = stitches < 0 || total.takes() == stitches || loose;
+        boolean fitsStated = stated < 0 || total.makes() == stated;
+        boolean bareMisfit = options[Habit.BARE_LIST.ordinal()] == 1 && !(fitsBelow && fitsStated);
+        int misfit = (loose ? LOOSE : 0)
+                + (fitsBelow ? 0 : misfit(total.takes() - stitches))
+                + (fitsStated ? 0 : misfit(total.makes() - stated))
+                + (sum.findsNoRoom(fill) ? 2 * MISFIT : 0)
+                + (bareMisfit ? MISFIT - 2 : 0);
+        return new Interpretation(
+                options,
+                () -> Resolver.resolve(tree, options, terms, fill),
+                total,
+                stated,
+                cost + misfit,
+                fitsBelow,
+                fitsStated);
     }
 
     private static int misfit(long difference) {

@@ -3,6 +3,7 @@ package roundwright.pattern;
 import java.util.EnumSet;
 import java.util.Set;
 import roundwright.notation.Habit;
+import roundwright.notation.WrittenLine;
 
 /** How far a writer leans to each way of reading: the trade's usage, then what this writer's sums have shown. */
 final class Leaning {
@@ -16,6 +17,8 @@ final class Leaning {
 
     private final int[][] shown = new int[Habit.values().length][];
     private final int[][] cost = new int[Habit.values().length][];
+
+    private boolean undecided;
 
     Leaning(Habits habits) {
         for (Habit habit : Habit.values()) {
@@ -72,6 +75,16 @@ final class Leaning {
             }
         }
         return Decision.Because.USAGE;
+    }
+
+    /** A line has been read; where its sums do not decide, what the writer's other lines show will weigh on it. */
+    void seen(WrittenLine line, boolean decided) {
+        undecided |= !decided && !Interpreter.open(line.body()).isEmpty();
+    }
+
+    /** Whether any line hangs on what the others show. */
+    boolean undecided() {
+        return undecided;
     }
 
     /** A line's sums have shown which option its writer means. */

@@ -3,6 +3,7 @@ package roundwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import roundwright.notation.LineReader;
 import roundwright.notation.NameFinder;
 import roundwright.notation.Problem;
 import roundwright.notation.Severity;
@@ -14,6 +15,8 @@ import roundwright.wording.Wording;
 /** What a person should know of a line, in sentences with their places. */
 final class LineProblems {
     private static final Wording WORDS = Wording.of("pattern");
+
+    private static final int LONGEST_QUOTE = 60;
 
     private final WrittenLine line;
     private final List<Problem> problems = new ArrayList<>();
@@ -51,10 +54,19 @@ final class LineProblems {
                     WORDS.say("problem.not-understood-whole", example),
                     List.of());
         }
+        if (line.text().length() > LineReader.LONGEST) {
+            String message = WORDS.say("problem.line-too-long", LineReader.LONGEST);
+            add(Severity.ERROR, "line-too-long", whole(), message, List.of());
+            return;
+        }
         for (Span doubt : line.doubts()) {
-            String words = doubt.of(line.text()).strip();
+            String words = shortened(doubt.of(line.text()).strip());
             add(Severity.ERROR, "not-understood", doubt, WORDS.say("problem.not-understood", words), List.of());
         }
+    }
+
+    private static String shortened(String words) {
+        return words.length() <= LONGEST_QUOTE ? words : words.substring(0, LONGEST_QUOTE) + "…";
     }
 
     void noRoomKnown() {
@@ -70,6 +82,9 @@ final class LineProblems {
     }
 
     void otherTerms(Terms terms) {
+        if (line.text().length() > LineReader.LONGEST) {
+            return;
+        }
         NameFinder.ofOtherTerms(line.text(), terms)
                 .ifPresent(span -> add(
                         Severity.WARNING,

@@ -26,6 +26,9 @@ final class Linear {
         }
     }
 
+    /** What a round takes and makes, and how many steps it is when written out. */
+    record Total(long takes, long makes, long steps) {}
+
     private final int[] options;
     private final Amount fixed = new Amount();
     private final Amount perStitches = new Amount();
@@ -40,15 +43,17 @@ final class Linear {
         long takes;
         long makes;
         long spaces;
+        long steps;
 
-        void add(long takesMore, long makesMore, long spacesMore, long times) {
+        void add(long takesMore, long makesMore, long spacesMore, long stepsMore, long times) {
+            steps = Math.min(Sums.MOST, steps + Sums.times(stepsMore, times));
             takes = Math.min(Sums.MOST, takes + Sums.times(takesMore, times));
             makes = Math.min(Sums.MOST, makes + Sums.times(makesMore, times));
             spaces = Math.min(Sums.MOST, spaces + Sums.times(spacesMore, times));
         }
 
         void add(Amount other, long times) {
-            add(other.takes, other.makes, other.spaces, times);
+            add(other.takes, other.makes, other.spaces, other.steps, times);
         }
     }
 
@@ -96,20 +101,20 @@ final class Linear {
 
     private void add(long takes, long makes, long spaces, Times times) {
         if (times.fills()) {
-            fill(takes, makes, spaces, times);
+            fill(takes, makes, spaces, 1, times);
         } else {
-            fixed.add(takes, makes, spaces, times.number());
+            fixed.add(takes, makes, spaces, 1, times.number());
         }
     }
 
-    private void fill(long takes, long makes, long spaces, Times times) {
+    private void fill(long takes, long makes, long spaces, long steps, Times times) {
         if (spacesOnly(takes, spaces)) {
             fillsSpaces = true;
-            perSpaces.add(takes, makes, spaces, 1);
+            perSpaces.add(takes, makes, spaces, steps, 1);
             return;
         }
         fillsStitches = true;
-        perStitches.add(takes, makes, spaces, 1);
+        perStitches.add(takes, makes, spaces, steps, 1);
         if (times.number() >= 0) {
             leave = times.number();
             before = fixed.takes;
@@ -123,7 +128,7 @@ final class Linear {
 
     private void add(Linear body, Times times) {
         if (times.fills()) {
-            fill(body.fixed.takes, body.fixed.makes, body.fixed.spaces, times);
+            fill(body.fixed.takes, body.fixed.makes, body.fixed.spaces, body.fixed.steps, times);
             return;
         }
         fixed.add(body.fixed, times.number());
@@ -149,6 +154,20 @@ final class Linear {
             return perSpaces.makes == 0 ? null : new Fill(stitches, Math.max(0, rest / perSpaces.makes));
         }
         return new Fill(stitches, spaces);
+    }
+
+    /** What the round takes and makes when its filling parts are done so often. */
+    Total total(Fill fill) {
+        Amount all = new Amount();
+        all.add(fixed, 1);
+        all.add(perStitches, fill.stitches());
+        all.add(perSpaces, fill.spaces());
+        return new Total(all.takes, all.makes, all.steps);
+    }
+
+    /** Whether something that fills the round finds no room in it. */
+    boolean findsNoRoom(Fill fill) {
+        return fillsStitches && fill.stitches() == 0 || fillsSpaces && fill.spaces() == 0;
     }
 
     private long stitches(long below) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.notation.Habit;
+import roundwright.notation.StitchName;
 import roundwright.notation.Terms;
 import roundwright.notation.Vocabulary;
 import roundwright.notation.WrittenLine;
@@ -89,7 +90,9 @@ final class PartReader {
         Below start = below;
         LineProblems problems = new LineProblems(written);
         found.problems = problems.all();
-        problems.otherTerms(terms);
+        if (written.names().stream().anyMatch(this::ofOtherTerms)) {
+            problems.otherTerms(terms);
+        }
         number(written, worked.size(), problems);
         Checked checked = work(written, worked, start);
         boolean other = start.made() >= 0 && start.made() != start.stitches();
@@ -98,6 +101,7 @@ final class PartReader {
             checked = second.fits ? second : checked;
         }
         found.available = optional(checked.below.stitches());
+        leaning.seen(written, checked.fits && checked.below.stitches() >= 0 && checked.last.stated() >= 0);
         if (understood(written, checked)) {
             settle(checked, found);
             found.decisions = decisions(written, checked);
@@ -111,6 +115,10 @@ final class PartReader {
         } else {
             giveUp(written, checked, found, problems);
         }
+    }
+
+    private boolean ofOtherTerms(StitchName name) {
+        return name.only().filter(only -> only != terms).isPresent();
     }
 
     private void number(WrittenLine written, int rounds, LineProblems problems) {
@@ -133,7 +141,7 @@ final class PartReader {
     }
 
     private static boolean tooLarge(Interpretation way) {
-        return Expansion.length(way.pieces()) > Expansion.MOST_STEPS
+        return way.steps() > Expansion.MOST_STEPS
                 || way.takes() > Expansion.MOST_STEPS
                 || way.makes() > Expansion.MOST_STEPS;
     }
@@ -157,7 +165,7 @@ final class PartReader {
     }
 
     private void settle(Checked checked, Line.Found found) {
-        Interpretation way = checked.last;
+        Interpretation way = begins(checked) ? FirstRound.of(checked.last) : checked.last;
         found.takes = OptionalInt.of((int) way.takes());
         found.makes = OptionalInt.of((int) way.makes());
         found.stated = optional(way.stated());
@@ -166,6 +174,11 @@ final class PartReader {
         found.words = line -> RoundWords.of(way.pieces(), terms, line.available());
         found.sum = line -> RoundSum.of(way.pieces(), line.available(), line.stated());
         below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), -1);
+    }
+
+    /** Whether the line is the first round of its part: what it is worked into is no round. */
+    private boolean begins(Checked checked) {
+        return checked.below.stitches() < 0 && number == 0 && items.stream().noneMatch(Round.class::isInstance);
     }
 
     private List<Decision> decisions(WrittenLine written, Checked checked) {

@@ -28,7 +28,7 @@ public final class PatternReader {
         Terms holding = terms.orElseGet(() -> TermsFinder.find(written));
         Leaning leaning = new Leaning(statements.over(habits));
         List<Part> read = readAll(parts, written, holding, leaning, statements.vocabulary());
-        if (!leaning.settle().isEmpty()) {
+        if (leaning.undecided() && !leaning.settle().isEmpty()) {
             read = readAll(parts, written, holding, leaning, statements.vocabulary());
         }
         return new Pattern(holding, read);

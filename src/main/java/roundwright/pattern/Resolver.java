@@ -30,21 +30,9 @@ final class Resolver {
         this.fill = fill;
     }
 
-    /**
-     * The tree as pieces.
-     *
-     * @param options the chosen option of each habit, by ordinal
-     * @param stitches what the round below offers, or -1
-     * @param spaces spaces in the round below, or -1
-     * @param stated the count to reach, or -1
-     * @return empty where something fills the round and nothing tells how much room there is
-     */
-    static Optional<List<Piece>> resolve(
-            List<Node> tree, int[] options, Terms terms, long stitches, long spaces, long stated) {
-        Linear sum = new Linear(options);
-        sum.add(tree);
-        Linear.Fill fill = sum.solve(stitches, spaces, stated);
-        return fill == null ? Optional.empty() : Optional.of(new Resolver(options, terms, fill).pieces(tree));
+    /** The tree as pieces, with the option chosen for each habit, by ordinal, and how often filling parts are done. */
+    static List<Piece> resolve(List<Node> tree, int[] options, Terms terms, Linear.Fill fill) {
+        return new Resolver(options, terms, fill).pieces(tree);
     }
 
     private List<Piece> pieces(List<Node> nodes) {
@@ -125,18 +113,5 @@ final class Resolver {
 
     static boolean onlyNotes(List<Node> nodes) {
         return nodes.stream().allMatch(Note.class::isInstance);
-    }
-
-    /** Whether something that fills the round found no room in it. */
-    static boolean hasEmptyLoop(List<Piece> pieces) {
-        return pieces.stream()
-                .anyMatch(piece -> piece instanceof Piece.Loop loop
-                        ? loop.times() == 0 || hasEmptyLoop(loop.body())
-                        : ((Piece.Run) piece).times() == 0);
-    }
-
-    /** Whether anything of the round goes into spaces of the round below. */
-    static boolean usesSpaces(List<Piece> pieces) {
-        return intoSpaces(pieces);
     }
 }

@@ -27,6 +27,9 @@ final class Statements {
     void readAll(List<PartText> parts) {
         int marked = 0;
         for (PartText part : parts) {
+            if (LeadingNumbers.runOn(part)) {
+                vocabulary.defineNumbersAlone();
+            }
             for (SourceLine line : part.lines()) {
                 read(line);
                 marked += Vocabulary.looksMarked(line.text()) ? 1 : 0;
@@ -38,6 +41,9 @@ final class Statements {
     }
 
     private void read(SourceLine line) {
+        if (!Statement.possible(line.text())) {
+            return;
+        }
         Statement statement = Statement.read(line.text(), vocabulary);
         if (statement.tells()) {
             telling.put(line, true);

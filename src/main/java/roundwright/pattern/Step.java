@@ -58,6 +58,12 @@ public record Step(Action action, Stitch stitch, int takes, int makes, Loop loop
         }
     }
 
+    /** The same step where there is no round below. */
+    Step intoRing() {
+        Action into = action == Action.PLAIN ? Action.INTO_RING : action;
+        return new Step(into, stitch, 0, makes, loop, span, own);
+    }
+
     /** Whether it is the chain that a round begins with; {@link #own} then says how it is written ("ch 3"). */
     public boolean starts() {
         return action == Action.CHAIN && own.isPresent();

@@ -1,0 +1,28 @@
+package roundwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import roundwright.pattern.Piece.Run;
+
+/** A part's first round that does not say what it goes into ("R1: 6 dc"): a ring or a chain, but no round below. */
+final class FirstRound {
+    private FirstRound() {}
+
+    /** The round with its plain stitches in the ring; unchanged where it has anything that only a round below allows. */
+    static Interpretation of(Interpretation way) {
+        boolean plain = way.pieces().stream().allMatch(piece -> piece instanceof Run run && simple(run.step()));
+        if (!plain || way.takes() == 0) {
+            return way;
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : way.pieces()) {
+            Run run = (Run) piece;
+            pieces.add(new Run(run.step().intoRing(), run.times()));
+        }
+        return way.begun(pieces);
+    }
+
+    private static boolean simple(Step step) {
+        return step.takes() == step.makes() && step.takes() <= 1;
+    }
+}
