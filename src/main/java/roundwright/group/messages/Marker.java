@@ -80,9 +80,10 @@ final class Marker {
         if (token.is(".") || token.is("!") || token.is("?") || token.is(";")) {
             return end();
         }
-        boolean joins = ",/:=&+()→>-–—|*".contains(token.folded()) && token.kind() == Token.Kind.SIGN;
+        boolean joins = ",/:=&+()[→>-–—|*".contains(token.folded()) && token.kind() == Token.Kind.SIGN;
         boolean word = List.of("and", "but", "then", "n", "so").contains(token.folded());
-        return !shiftAt() && (joins || word) && add(Kind.JOINT, token.folded(), 1);
+        boolean versus = token.is("vs") || token.is("versus");
+        return !shiftAt() && (joins || word || versus) && add(Kind.JOINT, versus ? "/" : token.folded(), 1);
     }
 
     /** "7. 42": the full stop after the number of a list. */

@@ -23,6 +23,7 @@ final class MessageReader {
     private Optional<String> named = Optional.empty();
     private Optional<String> part = Optional.empty();
     private List<Integer> pending = List.of();
+    private Optional<Mark> loose = Optional.empty();
     private boolean questioned;
     private boolean partFollows;
     private boolean pulledBack;
@@ -40,11 +41,12 @@ final class MessageReader {
         this.speaker = speaker;
         this.students = speaker.students();
         this.tokens = tokens;
-        this.marks = marks;
+        this.marks = new ArrayList<>(marks);
     }
 
     List<Finding> read() {
         introduction();
+        BareLabels.find(marks, tokens, known);
         int from = 0;
         for (int index = 0; index <= marks.size(); index++) {
             if (index == marks.size() || marks.get(index).is(Kind.END) || endsLongSentence(index, from)) {
@@ -156,15 +158,32 @@ final class MessageReader {
                 List<Integer> which = rounds.isEmpty()
                         ? pending
                         : rounds.get(rounds.size() - 1).rounds();
-                findings.add(new Unplaced(
-                        Unplaced.Reason.UNFINISHED,
-                        student(),
+                unfinished(
                         which,
                         soFar,
-                        clause.get(0).span().to(clause.get(clause.size() - 1).span())));
+                        clause.get(0).span().to(clause.get(clause.size() - 1).span()));
                 said.removeAll(rounds);
                 said.removeAll(numbers);
             }
+        }
+    }
+
+    /** "Still on r7, 20 so far" is said of one round. */
+    private void unfinished(List<Integer> which, OptionalInt soFar, Span span) {
+        Finding last = findings.isEmpty() ? null : findings.get(findings.size() - 1);
+        if (last instanceof Unplaced before
+                && before.reason() == Unplaced.Reason.UNFINISHED
+                && before.soFar().isEmpty()
+                && (which.isEmpty() || which.equals(before.rounds()) || which.equals(pending))) {
+            findings.remove(before);
+            findings.add(new Unplaced(
+                    before.reason(),
+                    before.student(),
+                    before.rounds(),
+                    soFar,
+                    before.source().to(span)));
+        } else {
+            findings.add(new Unplaced(Unplaced.Reason.UNFINISHED, student(), which, soFar, span));
         }
     }
 
@@ -247,6 +266,20 @@ final class MessageReader {
         pulledBack |= pulled;
     }
 
+    /** A count whose round nobody has named so far. */
+    void loose(Mark number) {
+        set(Unplaced.Reason.NO_ROUND, List.of(), number.span());
+        loose = Optional.of(number);
+    }
+
+    /** The count without a round that was said last, where it was the last thing said. */
+    Optional<Mark> takeLoose() {
+        Optional<Mark> taken = loose.filter(
+                number -> findings.get(findings.size() - 1).source().equals(number.span()));
+        loose = Optional.empty();
+        return taken;
+    }
+
     boolean answered(List<Integer> rounds) {
         return readings().stream()
                 .anyMatch(reading ->
@@ -291,7 +324,8 @@ final class MessageReader {
                 : students.stream().map(Optional::of).toList();
         for (Optional<String> student : whose) {
             Reading reading = new Reading(student, ofPart, from, to, count, pulledBack, rounded, message.at(), source);
-            findings.removeIf(other -> other instanceof Reading earlier && earlier.sameRounds(reading));
+            findings.removeIf(other -> other instanceof Reading earlier && earlier.sameRounds(reading)
+                    || other instanceof Unplaced && other.source().equals(source));
             findings.add(reading);
         }
     }

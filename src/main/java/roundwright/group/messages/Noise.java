@@ -23,7 +23,7 @@ final class Noise {
                     + "\\b(?!\\s{0,3}(?:r|rd|rnd|round|row)\\b)"),
             shape("\\b\\d{1,2}(?:[:.]\\d{2})?\\s{0,3}(?:[ap]\\.?m\\b\\.?|o'?\\s?clock)"),
             shape(
-                    "\\b(?:at|by|around|about|til|till|until|before|after|from|since|its|it's|past|to)\\s{1,3}\\d{1,2}[:.]\\d{2}\\b"),
+                    "\\b(?:the|at|by|around|about|til|till|until|before|after|from|since|its|it's|past|to)\\s{1,3}\\d{1,2}[:.]\\d{2}\\b"),
             shape("(?<![a-z\\d])(?:[01]\\d|2[0-3]):[0-5]\\d(?::[0-5]\\d)?\\b"),
             shape(
                     "\\b(?:half|quarter)\\s{1,3}(?:past\\s{1,3}|to\\s{1,3})?(?:\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\b"),

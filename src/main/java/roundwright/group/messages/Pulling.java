@@ -6,6 +6,9 @@ import roundwright.group.messages.Mark.Kind;
 
 /** What a sentence says of pulling back: to which round, and which counts were counted after it. */
 record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
+    /** "Pulled back 3": rounds, not stitches. */
+    private static final int FEW = 5;
+
     /** Whether a count was counted after pulling back. */
     boolean before(Mark count) {
         return message.hasPulledBack()
@@ -35,7 +38,7 @@ record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
         int at = mark.first() - 1;
         boolean to = at >= 0 && tokens.get(at).folded().matches("to|until|till");
         int end = to ? at : mark.first();
-        return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || mark.number())
+        return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || mark.number() && mark.value() <= FEW)
                 || to && Cues.before(Cue.PULLED_BACK, tokens, at - 1);
     }
 }

@@ -113,7 +113,7 @@ final class RoundLabels {
         }
         Token token = tokens.get(at);
         boolean and = List.of("and", "&", "+", "n").contains(token.folded());
-        boolean comma = several && (token.is(",") || token.is("/"));
+        boolean comma = several && (token.is(",") || token.is("/")) || token.is("/") && token.glued();
         return and
                 ? 1
                 : comma ? 1 + (at + 1 < tokens.size() && tokens.get(at + 1).is("and") ? 1 : 0) : 0;

@@ -10,6 +10,9 @@ import roundwright.group.messages.Mark.Kind;
 
 /** Gives the numbers of a run to its rounds, or finds the rounds that numbers without any belong to. */
 final class RunReader {
+    /** The share of recounts that must agree before the rest are taken for slips. */
+    private static final double MOST = 0.75;
+
     private final SentenceReader sentence;
     private final MessageReader message;
     private final Known known;
@@ -67,6 +70,10 @@ final class RunReader {
         boolean allSame = numbers.stream().mapToInt(Mark::value).distinct().count() == 1;
         if (numbers.size() == 1 || allSame && numbers.size() != rounds.size()) {
             file(rounds, numbers.get(0), Sureness.PLAIN);
+        } else if (!restLabelled().isEmpty()) {
+            List<Placed> rest = restLabelled();
+            file(rounds, numbers.get(0), Sureness.PLAIN);
+            place(rest, numbers.subList(1, numbers.size()));
         } else {
             int pairs = Math.min(rounds.size(), numbers.size());
             double sureness = pairs == rounds.size() ? Sureness.IN_PAIRS : Sureness.EITHER;
@@ -74,6 +81,15 @@ final class RunReader {
                 file(List.of(rounds.get(index)), numbers.get(index), sureness);
             }
         }
+    }
+
+    /** "rounds 7-9 were 42, 10 is 37": after the count of them all, other rounds with theirs. */
+    private List<Placed> restLabelled() {
+        List<Placed> rest = numbers.size() % 2 == 0
+                ? List.of()
+                : bare(numbers.subList(1, numbers.size())).labelled(4);
+        int last = run.rounds().get(run.rounds().size() - 1);
+        return rest.isEmpty() || rest.get(0).round() <= last ? List.of() : rest;
     }
 
     private void oneRound(int round, double sureness) {
@@ -128,7 +144,7 @@ final class RunReader {
             file(List.of(round), counted.get(0), sureness);
         } else if (known.near(message.part(), round, first.value(), 0) && run.joint(first, second, "but", ")")) {
             file(List.of(round), second, sureness);
-        } else if (known.near(message.part(), round, second.value(), 0) && run.joint(first, second, "/", "(")) {
+        } else if (known.near(message.part(), round, second.value(), 0) && run.joint(first, second, "/", "(", "[")) {
             file(List.of(round), first, sureness * 0.8);
         } else {
             mostOften(round, possible, sureness);
@@ -147,8 +163,8 @@ final class RunReader {
                                 ? right
                                 : left)
                 .orElseThrow();
-        boolean agreed = values.stream().distinct().count() == 1;
-        file(List.of(round), often, agreed ? sureness : Sureness.EITHER);
+        double share = (double) Collections.frequency(values, often.value()) / values.size();
+        file(List.of(round), often, share == 1 ? sureness : share >= MOST ? sureness * 0.8 : Sureness.EITHER);
     }
 
     private void withoutRounds() {
@@ -162,14 +178,12 @@ final class RunReader {
         } else if (!pending.isEmpty() && belongsTo(pending)) {
             pendingRounds(pending);
         } else if (!together() && !labels() && !inTurn() && !correction() && !topic()) {
-            numbers.stream()
-                    .filter(this::likeACount)
-                    .forEach(number -> message.set(Unplaced.Reason.NO_ROUND, List.of(), number.span()));
+            numbers.stream().filter(this::likeACount).forEach(number -> message.loose(number));
         }
     }
 
     private boolean belongsTo(List<Integer> pending) {
-        boolean open = !message.answered(pending) || run.has(Kind.CORRECTION) || run.has(Kind.PULLED_BACK);
+        boolean open = !message.answered(pending) || sentence.corrects() || run.has(Kind.PULLED_BACK);
         return open
                 && numbers.stream()
                         .anyMatch(number -> Sureness.possible(known, message.part(), pending.get(0), number.value()));

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -291,12 +292,22 @@ final class SentenceReader {
         boolean labelled = !finished.rounds().isEmpty();
         if (labelled && finished.saysNothing()) {
             message.pending(List.copyOf(finished.rounds()));
+            countBefore(finished.rounds());
         } else {
             new RunReader(this, message, known, finished).read();
             if (labelled) {
                 message.pending(List.copyOf(finished.rounds()));
             }
         }
+    }
+
+    /** "42!!! (that's round 8)": the round comes a sentence after its count. */
+    private void countBefore(List<Integer> rounds) {
+        Optional<Mark> count = message.takeLoose()
+                .filter(number ->
+                        rounds.stream().allMatch(round -> known.near(message.part(), round, number.value(), 2)));
+        count.ifPresent(number ->
+                file(rounds, number.value(), pulling.before(number), Sureness.LATER * doubt(), number.span()));
     }
 
     void shifted(int round, Mark shift, double sureness) {
@@ -323,6 +334,10 @@ final class SentenceReader {
                 from = index;
             }
         }
+    }
+
+    boolean corrects() {
+        return marks.stream().anyMatch(mark -> mark.is(Kind.CORRECTION));
     }
 
     boolean pulled(Mark count) {

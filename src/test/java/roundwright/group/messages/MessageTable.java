@@ -38,6 +38,10 @@ record MessageTable(String name, Expectations expectations, List<String> student
         return new MessageTable("kitchen", BALL, List.of(), samples("kitchen"));
     }
 
+    static MessageTable train() {
+        return new MessageTable("train", BALL, List.of(), samples("train"));
+    }
+
     static MessageTable hare() {
         return new MessageTable("hare", HARE, List.of(), samples("hare"));
     }

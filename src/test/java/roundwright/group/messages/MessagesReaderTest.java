@@ -13,7 +13,12 @@ class MessagesReaderTest {
     private static final boolean SHOW = Boolean.getBoolean("messages.show");
 
     static Stream<MessageTable> tables() {
-        return Stream.of(MessageTable.ball(), MessageTable.group(), MessageTable.kitchen(), MessageTable.hare());
+        return Stream.of(
+                MessageTable.ball(),
+                MessageTable.group(),
+                MessageTable.kitchen(),
+                MessageTable.train(),
+                MessageTable.hare());
     }
 
     @ParameterizedTest

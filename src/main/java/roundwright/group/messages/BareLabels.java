@@ -1,0 +1,118 @@
+package roundwright.group.messages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import roundwright.group.messages.Mark.Kind;
+
+/**
+ * Rounds in a row that are named without the word: "7, 8, 9 = 42", "7 to 9 are 42", "42 on 7, 8 and 9". They are numbers that follow
+ * one another, with a count beside them that fits them all.
+ */
+final class BareLabels {
+    private static final int NEAR = 4;
+    private static final int MOST = 60;
+
+    private final List<Mark> marks;
+    private final List<Token> tokens;
+    private final Known known;
+
+    private BareLabels(List<Mark> marks, List<Token> tokens, Known known) {
+        this.marks = marks;
+        this.tokens = tokens;
+        this.known = known;
+    }
+
+    /** Puts a mark for the rounds in the place of their numbers. */
+    static void find(List<Mark> marks, List<Token> tokens, Known known) {
+        BareLabels labels = new BareLabels(marks, tokens, known);
+        for (int index = 0; index < marks.size(); index++) {
+            if (marks.get(index).is(Kind.NUMBER)) {
+                labels.replace(index);
+            }
+        }
+    }
+
+    private void replace(int from) {
+        List<Integer> rounds = new ArrayList<>(List.of(marks.get(from).value()));
+        int last = from;
+        for (int next = following(last); next > 0 && goesOn(rounds, last, next); next = following(last)) {
+            boolean range = between(last, next).matches("-|–|—|to|till|until|through|thru");
+            int value = marks.get(next).value();
+            rounds.addAll(IntStream.rangeClosed(range ? rounds.get(rounds.size() - 1) + 1 : value, value)
+                    .boxed()
+                    .toList());
+            last = next;
+        }
+        if (rounds.size() > 1 && rounds.stream().allMatch(known::has) && counted(rounds, from, last)) {
+            Mark label = new Mark(
+                    Kind.ROUNDS,
+                    List.copyOf(rounds),
+                    0,
+                    "",
+                    marks.get(from).span().to(marks.get(last).span()),
+                    marks.get(from).first(),
+                    marks.get(last).after());
+            marks.subList(from, last + 1).clear();
+            marks.add(from, label);
+        }
+    }
+
+    /** The place of the next number, if only what joins numbers stands before it; else 0. */
+    private int following(int index) {
+        int next = index + 1;
+        while (next < marks.size()
+                && (marks.get(next).is(Kind.JOINT) || marks.get(next).is(Kind.UNTIL))
+                && next - index <= 3) {
+            next++;
+        }
+        return next < marks.size() && marks.get(next).is(Kind.NUMBER) ? next : 0;
+    }
+
+    private boolean goesOn(List<Integer> rounds, int left, int right) {
+        int last = rounds.get(rounds.size() - 1);
+        int value = marks.get(right).value();
+        String joint = between(left, right);
+        boolean list = joint.matches(",|/|and|&|\\+|, ?and|n") && value == last + 1;
+        boolean range = joint.matches("-|–|—|to|till|until|through|thru") && value > last && value - last < MOST;
+        return list || range;
+    }
+
+    private String between(int left, int right) {
+        StringBuilder words = new StringBuilder();
+        for (int at = marks.get(left).after(); at < marks.get(right).first(); at++) {
+            words.append(words.isEmpty() ? "" : " ").append(tokens.get(at).folded());
+        }
+        return words.toString();
+    }
+
+    /** Whether a count for all of them stands after a word that tells it, or before a word that ties it to them. */
+    private boolean counted(List<Integer> rounds, int from, int last) {
+        int next = last + 1;
+        while (next < marks.size()
+                && (marks.get(next).is(Kind.JOINT)
+                        || marks.get(next).is(Kind.ALL)
+                        || marks.get(next).is(Kind.QUESTION_WORD)
+                        || marks.get(next).is(Kind.RIGHT))) {
+            next++;
+        }
+        boolean after =
+                next < marks.size() && marks.get(next).number() && tells(last, next) && fits(rounds, marks.get(next));
+        boolean before = from > 0
+                && marks.get(from - 1).number()
+                && between(from - 1, from).matches("(on|for|in|at)( the)?")
+                && fits(rounds, marks.get(from - 1));
+        return after || before;
+    }
+
+    private boolean tells(int label, int count) {
+        return between(label, count)
+                .matches(
+                        ".*(=|:|→|>|-|–|\\bis\\b|\\bare\\b|\\bwas\\b|\\bwere\\b|\\bhave\\b|\\bhas\\b|\\ball\\b|\\bboth\\b|\\beach\\b|\\bgot\\b).*");
+    }
+
+    private boolean fits(List<Integer> rounds, Mark count) {
+        return rounds.stream().allMatch(round -> known.near(Optional.empty(), round, count.value(), NEAR));
+    }
+}
