@@ -43,9 +43,10 @@ class ArchitectureTest {
                 new Room("group", upTo("group")),
                 new Room("mistakes", upTo("mistakes")),
                 new Room("store", CORE),
+                new Room("sheet", CORE),
                 new Room("workbook", with(CORE, "store")),
-                new Room("command", with(CORE, "store", "workbook")),
-                new Room("desktop", with(CORE, "store", "workbook")));
+                new Room("command", with(CORE, "store", "workbook", "sheet")),
+                new Room("desktop", with(CORE, "store", "workbook", "sheet")));
     }
 
     private static String[] upTo(String room) {

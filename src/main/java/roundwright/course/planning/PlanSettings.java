@@ -13,6 +13,18 @@ public record PlanSettings(double minutes, double pace, int mostNew, double home
     /** In the first session there is nothing to recap, and hands and yarn are new anyway. */
     public static final int MOST_NEW_IN_THE_FIRST = 3;
 
+    /** Minutes to settle at the beginning. */
+    public static final double SETTLE = 5;
+
+    /** Minutes to recap the session before. */
+    public static final double RECAP = 10;
+
+    /** Minutes to count and check at the end. */
+    public static final double CHECK = 5;
+
+    /** Minutes to pack up. */
+    public static final double PACK_UP = 5;
+
     /** One new hand movement or two small ones a session is what teachers find can be learned. */
     public static final int USUAL_MOST_NEW = 2;
 
@@ -33,9 +45,4 @@ public record PlanSettings(double minutes, double pace, int mostNew, double home
     public int mostNew(boolean firstOfCourse) {
         return firstOfCourse ? MOST_NEW_IN_THE_FIRST : mostNew;
     }
-
-    private static final double SETTLE = 5;
-    private static final double RECAP = 10;
-    private static final double CHECK = 5;
-    private static final double PACK_UP = 5;
 }

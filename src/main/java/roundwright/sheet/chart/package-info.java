@@ -1,0 +1,2 @@
+/** Drawings of the sheets as vectors: for documents, and as SVG. */
+package roundwright.sheet.chart;

@@ -1,0 +1,16 @@
+package roundwright.sheet.markup;
+
+import java.util.List;
+
+/**
+ * A drawing of a sheet with what it says in words, for those who hear the sheet.
+ *
+ * @param width in points
+ * @param height in points
+ * @param words what it shows
+ */
+public record Picture(double width, double height, List<Stroke> strokes, String words) implements Node {
+    public Picture {
+        strokes = List.copyOf(strokes);
+    }
+}

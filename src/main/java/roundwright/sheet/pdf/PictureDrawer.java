@@ -1,0 +1,56 @@
+package roundwright.sheet.pdf;
+
+import com.openhtmltopdf.extend.FSObjectDrawer;
+import com.openhtmltopdf.extend.FSObjectDrawerFactory;
+import com.openhtmltopdf.extend.OutputDevice;
+import com.openhtmltopdf.render.RenderingContext;
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.util.Map;
+import org.w3c.dom.Element;
+import roundwright.sheet.markup.Picture;
+import roundwright.sheet.markup.Stroke;
+
+/** Draws pictures as vectors. */
+record PictureDrawer(PdfTree tree) implements FSObjectDrawerFactory, FSObjectDrawer {
+    @Override
+    public FSObjectDrawer createDrawer(Element element) {
+        return this;
+    }
+
+    @Override
+    public boolean isReplacedObject(Element element) {
+        return element.getAttribute("type").equals(PdfTree.PICTURE);
+    }
+
+    @Override
+    public Map<Shape, String> drawObject(
+            Element element,
+            double x,
+            double y,
+            double width,
+            double height,
+            OutputDevice device,
+            RenderingContext context,
+            int dotsPerPixel) {
+        Picture picture = tree.picture(Integer.parseInt(element.getAttribute("data")));
+        float across = (float) width / dotsPerPixel;
+        float down = (float) height / dotsPerPixel;
+        device.drawWithGraphics((float) x, (float) y, across, down, graphics -> {
+            graphics.scale(across / picture.width(), down / picture.height());
+            picture.strokes().forEach(stroke -> draw(graphics, stroke));
+        });
+        return Map.of();
+    }
+
+    private static void draw(Graphics2D graphics, Stroke stroke) {
+        graphics.setColor(stroke.color());
+        if (stroke.filled()) {
+            graphics.fill(stroke.shape());
+        } else {
+            graphics.setStroke(new BasicStroke((float) stroke.width(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            graphics.draw(stroke.shape());
+        }
+    }
+}
