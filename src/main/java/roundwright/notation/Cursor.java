@@ -4,14 +4,15 @@ import java.util.List;
 
 /** A place among the tokens of a line, and what has been found so far that is not part of the tree. */
 final class Cursor {
+    private static final Token[] NONE = {};
     private static final Token FINISH = Token.mark(Meaning.FINISH, 0, 0, 0, true);
 
-    private final List<Token> tokens;
+    private final Token[] tokens;
     private final Token finish;
     int at;
 
     Cursor(List<Token> tokens) {
-        this.tokens = tokens;
+        this.tokens = tokens.toArray(NONE);
         int end = tokens.isEmpty() ? 0 : tokens.get(tokens.size() - 1).end();
         this.finish = tokens.isEmpty() ? FINISH : Token.mark(Meaning.FINISH, 0, end, end, true);
     }
@@ -22,7 +23,7 @@ final class Cursor {
 
     Token peek(int ahead) {
         int place = at + ahead;
-        return place < tokens.size() && place >= 0 ? tokens.get(place) : finish;
+        return place < tokens.length && place >= 0 ? tokens[place] : finish;
     }
 
     Token next() {
@@ -58,21 +59,21 @@ final class Cursor {
     }
 
     boolean done() {
-        return at >= tokens.size();
+        return at >= tokens.length;
     }
 
     /** From the start of the token at {@code from} to the end of the token before the cursor. */
     Span since(int from) {
-        int start = from < tokens.size() ? tokens.get(from).start() : finish.end();
-        int end = at > from && at <= tokens.size() ? tokens.get(at - 1).end() : Math.max(start, finish.end());
+        int start = from < tokens.length ? tokens[from].start() : finish.end();
+        int end = at > from && at <= tokens.length ? tokens[at - 1].end() : Math.max(start, finish.end());
         return new Span(start, Math.max(start, end));
     }
 
     /** Whether the bracket that was opened just before the cursor is closed somewhere ahead. */
     boolean shutsAhead() {
         int depth = 1;
-        for (int place = at; place < tokens.size() && depth > 0; place++) {
-            Token token = tokens.get(place);
+        for (int place = at; place < tokens.length && depth > 0; place++) {
+            Token token = tokens[place];
             depth += token.is(Meaning.OPEN) ? 1 : token.is(Meaning.SHUT) ? -1 : 0;
         }
         return depth == 0;
@@ -80,10 +81,8 @@ final class Cursor {
 
     /** Whether a number ahead may be a count: without one, a bracket that never closes is a line cut short. */
     boolean hasCount() {
-        for (int place = at; place < tokens.size(); place++) {
-            if (tokens.get(place).is(Meaning.OPEN)
-                    || tokens.get(place).is(Meaning.EQUALS)
-                    || tokens.get(place).is(Meaning.TIMES)) {
+        for (int place = at; place < tokens.length; place++) {
+            if (tokens[place].is(Meaning.OPEN) || tokens[place].is(Meaning.EQUALS) || tokens[place].is(Meaning.TIMES)) {
                 return true;
             }
         }
@@ -91,6 +90,6 @@ final class Cursor {
     }
 
     int size() {
-        return tokens.size();
+        return tokens.length;
     }
 }

@@ -18,9 +18,9 @@ public final class Line {
     private final OptionalInt stated;
     private final OptionalInt available;
     private final Verdict verdict;
-    private final List<Problem> problems;
+    private final Lazy<List<Problem>> problems;
     private final Set<Feature> features;
-    private final List<Decision> decisions;
+    private final Lazy<List<Decision>> decisions;
     private final OptionalInt takes;
     private final OptionalInt makes;
     private final Lazy<Optional<Steps>> round;
@@ -47,9 +47,9 @@ public final class Line {
         this.stated = stated;
         this.available = available;
         this.verdict = verdict;
-        this.problems = List.copyOf(problems);
+        this.problems = new Lazy<>(() -> List.copyOf(problems));
         this.features = Set.of();
-        this.decisions = List.of();
+        this.decisions = new Lazy<>(List::of);
         this.takes = round.map(steps -> OptionalInt.of(steps.takes())).orElse(OptionalInt.empty());
         this.makes = round.map(steps -> OptionalInt.of(steps.makes())).orElse(OptionalInt.empty());
         this.round = new Lazy<>(() -> round);
@@ -65,9 +65,9 @@ public final class Line {
         this.stated = found.stated;
         this.available = found.available;
         this.verdict = found.verdict;
-        this.problems = List.copyOf(found.problems);
+        this.problems = new Lazy<>(() -> List.copyOf(found.problems.get()));
         this.features = Set.copyOf(found.features);
-        this.decisions = List.copyOf(found.decisions);
+        this.decisions = new Lazy<>(found.decisions);
         this.takes = found.takes;
         this.makes = found.makes;
         this.round = new Lazy<>(found.round);
@@ -140,7 +140,7 @@ public final class Line {
 
     /** What a person should know of, with spans in {@link #text}; a suggestion is the whole line to write instead. */
     public List<Problem> problems() {
-        return problems;
+        return problems.get();
     }
 
     /** What it has the hands do besides its stitches. */
@@ -150,7 +150,7 @@ public final class Line {
 
     /** How words that can be read in more than one way were read, and why. */
     public List<Decision> decisions() {
-        return decisions;
+        return decisions.get();
     }
 
     /** The line in plain words for a beginner. */
@@ -184,9 +184,9 @@ public final class Line {
         OptionalInt stated = OptionalInt.empty();
         OptionalInt available = OptionalInt.empty();
         Verdict verdict = Verdict.INSTRUCTION;
-        List<Problem> problems = List.of();
+        Supplier<List<Problem>> problems = List::of;
         Set<Feature> features = Set.of();
-        List<Decision> decisions = List.of();
+        Supplier<List<Decision>> decisions = List::of;
         Supplier<Optional<Steps>> round = Optional::empty;
         java.util.function.Function<Line, String> words = line -> "";
         java.util.function.Function<Line, String> sum = line -> "";

@@ -30,7 +30,7 @@ final class LineProblems {
     }
 
     /** The sums do not fit. */
-    void wrong(Interpretation way, Below below, List<String> mends) {
+    List<Problem> wrong(Interpretation way, Below below, List<String> mends) {
         if (!way.fitsBelow()) {
             boolean many = way.takes() > below.stitches();
             String message = many
@@ -42,6 +42,7 @@ final class LineProblems {
             String message = WORDS.say("problem.makes-other-count", way.makes(), way.stated());
             add(Severity.ERROR, "makes-other-count", count(), message, mends);
         }
+        return problems;
     }
 
     void notUnderstood(Terms terms) {

@@ -25,6 +25,8 @@ final class PartReader {
     private final Map<Integer, WrittenLine> byNumber = new HashMap<>();
     private Below below = Below.UNKNOWN;
     private int number;
+    /** The rounds of the line that was read last, one by one. */
+    private List<Interpretation> rounds = List.of();
 
     PartReader(Terms terms, Leaning leaning, Vocabulary vocabulary) {
         this.terms = terms;
@@ -89,7 +91,7 @@ final class PartReader {
         found.verdict = Verdict.NOT_UNDERSTOOD;
         Below start = below;
         LineProblems problems = new LineProblems(written);
-        found.problems = problems.all();
+        found.problems = problems::all;
         if (written.names().stream().anyMatch(this::ofOtherTerms)) {
             problems.otherTerms(terms);
         }
@@ -101,16 +103,23 @@ final class PartReader {
             checked = second.fits ? second : checked;
         }
         found.available = optional(checked.below.stitches());
-        leaning.seen(written, checked.fits && checked.below.stitches() >= 0 && checked.last.stated() >= 0);
+        leaning.seen(
+                written,
+                checked.fits && checked.below.stitches() >= 0 && checked.last().stated() >= 0);
+        rounds = checked.rounds();
         if (understood(written, checked)) {
             settle(checked, found);
-            found.decisions = decisions(written, checked);
+            Checked decided = checked;
+            found.decisions = () -> decisions(written, decided);
             if (!checked.fits) {
-                int[] options = checked.last.options();
-                List<String> texts = worked.size() > 1 && written.reference().isPresent()
-                        ? List.of()
-                        : mends.of(written, checked.below, options, next);
-                problems.wrong(checked.last, checked.below, texts);
+                Checked wrong = checked;
+                boolean taken = worked.size() > 1 && written.reference().isPresent();
+                found.problems = () -> problems.wrong(
+                        wrong.last(),
+                        wrong.below,
+                        taken
+                                ? List.of()
+                                : mends.of(written, wrong.below, wrong.last().options(), next));
             }
         } else {
             giveUp(written, checked, found, problems);
@@ -129,7 +138,7 @@ final class PartReader {
     }
 
     private static boolean understood(WrittenLine written, Checked checked) {
-        Interpretation way = checked.last;
+        Interpretation way = checked.last();
         if (way == null || tooLarge(way)) {
             return false;
         }
@@ -152,12 +161,12 @@ final class PartReader {
                 ? OptionalInt.empty()
                 : OptionalInt.of(written.counts().get(0).value());
         below = found.stated.isPresent() ? new Below(found.stated.getAsInt(), -1, -1) : Below.UNKNOWN;
-        if (checked.last != null && tooLarge(checked.last)) {
+        if (checked.last() != null && tooLarge(checked.last())) {
             problems.tooLarge();
         } else if (written.reference().isPresent()) {
             problems.noSuchRound(
                     written.reference().get().first(), written.reference().get().span());
-        } else if (checked.last == null && written.doubts().isEmpty() && !Resolver.onlyNotes(written.body())) {
+        } else if (checked.last() == null && written.doubts().isEmpty() && !Resolver.onlyNotes(written.body())) {
             problems.noRoomKnown();
         } else {
             problems.notUnderstood(terms);
@@ -165,7 +174,7 @@ final class PartReader {
     }
 
     private void settle(Checked checked, Line.Found found) {
-        Interpretation way = begins(checked) ? FirstRound.of(checked.last) : checked.last;
+        Interpretation way = begins(checked) ? FirstRound.of(checked.last()) : checked.last();
         found.takes = OptionalInt.of((int) way.takes());
         found.makes = OptionalInt.of((int) way.makes());
         found.stated = optional(way.stated());
@@ -184,35 +193,46 @@ final class PartReader {
     private List<Decision> decisions(WrittenLine written, Checked checked) {
         List<Decision> decisions = new ArrayList<>();
         for (Habit habit : Interpreter.open(written.body())) {
-            int option = checked.last.options()[habit.ordinal()];
-            boolean known = checked.below.stitches() >= 0 && checked.last.stated() >= 0 && checked.fits;
+            int option = checked.last().options()[habit.ordinal()];
+            boolean known = checked.below.stitches() >= 0 && checked.last().stated() >= 0 && checked.fits;
             decisions.add(new Decision(habit, option, leaning.because(habit, known)));
         }
         return decisions;
     }
 
     /** What came of working a line's rounds one after another. */
-    private record Checked(Interpretation last, boolean fits, Below below) {}
+    private record Checked(List<Interpretation> rounds, boolean fits, Below below) {
+        /** The last round; null where some round could not be worked out. */
+        Interpretation last() {
+            return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
+        }
+    }
 
     private Checked work(WrittenLine written, List<WrittenLine> worked, Below start) {
         Below under = start;
-        Interpretation last = null;
+        List<Interpretation> rounds = new ArrayList<>(worked.size());
         boolean fits = true;
         for (int i = 0; i < worked.size(); i++) {
             boolean end = i == worked.size() - 1;
             WrittenLine line = worked.get(i);
-            under = last == null ? start : new Below(last.makes(), last.makes(), -1);
+            Interpretation before = rounds.isEmpty() ? null : rounds.get(i - 1);
+            boolean again = before != null && line == worked.get(i - 1) && before.makes() == under.stitches() && !end;
+            under = before == null ? start : new Below(before.makes(), before.makes(), -1);
+            if (again) {
+                rounds.add(before);
+                continue;
+            }
             List<WrittenLine.Count> counts = end ? written.counts() : List.of();
             List<Interpretation> ways =
                     Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line.body(), counts, under);
             if (ways.isEmpty()) {
-                return new Checked(null, false, under);
+                return new Checked(List.of(), false, under);
             }
-            last = ways.get(0);
-            fits &= last.fits();
+            rounds.add(ways.get(0));
+            fits &= ways.get(0).fits();
             learn(line, ways, under);
         }
-        return new Checked(last, fits, under);
+        return new Checked(rounds, fits, under);
     }
 
     private void learn(WrittenLine line, List<Interpretation> ways, Below under) {
@@ -246,7 +266,13 @@ final class PartReader {
             number = first + i;
             byNumber.put(number, worked.get(i));
             boolean end = i == worked.size() - 1;
-            items.add(new Round(number, line, line.round(), end ? line.count() : line.count()));
+            if (end || line.makes().isEmpty() || rounds.size() != worked.size()) {
+                items.add(new Round(number, line, line::round, line.count()));
+            } else {
+                Interpretation way = rounds.get(i);
+                OptionalInt count = OptionalInt.of((int) way.makes());
+                items.add(new Round(number, line, () -> Optional.of(Expansion.of(way.pieces())), count));
+            }
         }
     }
 }
