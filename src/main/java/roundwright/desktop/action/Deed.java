@@ -22,6 +22,7 @@ public enum Deed {
     PASTE_PATTERN(Glyph.PASTE, Key.menu(KeyEvent.VK_N)),
     OPEN_COURSE(Glyph.OPEN, Key.menu(KeyEvent.VK_O)),
     EDIT_PATTERN(Glyph.EDIT, Key.menu(KeyEvent.VK_E)),
+    SPLIT(Glyph.PLAN, Key.menu(KeyEvent.VK_L)),
     SAVE_COURSE(Glyph.SAVE, Key.menu(KeyEvent.VK_S)),
     ADD_GROUP(Glyph.GROUP, Key.menu(KeyEvent.VK_G)),
     ADD_STUDENTS(Glyph.STUDENT, Key.menu(KeyEvent.VK_J)),

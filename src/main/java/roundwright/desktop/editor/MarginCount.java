@@ -13,7 +13,7 @@ import roundwright.pattern.Verdict;
  * The count of a line, beside it.
  *
  * @param line of the text, from 0
- * @param count stitches when the line is worked
+ * @param count stitches that the line makes, worked as it is written
  * @param wrong whether the line does not add up
  */
 public record MarginCount(int line, int count, boolean wrong) {
@@ -33,12 +33,7 @@ public record MarginCount(int line, int count, boolean wrong) {
             Line line = part.lines().get(i);
             int at = places.line(place.lines().get(i).span().start()) - 1;
             boolean wrong = line.verdict() == Verdict.DOES_NOT_ADD_UP || line.verdict() == Verdict.NOT_UNDERSTOOD;
-            boolean stitches = line.round().isPresent();
-            line.count().ifPresent(count -> {
-                if (stitches) {
-                    counts.add(new MarginCount(at, count, wrong));
-                }
-            });
+            line.round().ifPresent(steps -> counts.add(new MarginCount(at, steps.makes(), wrong)));
         }
     }
 }

@@ -9,6 +9,7 @@ import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ScrollPaneConstants;
+import roundwright.wording.Wording;
 
 /** A card with something fixed at its top and foot, and between them what scrolls when there is little height. */
 public class PageCard extends Card implements Flowing {
@@ -31,6 +32,8 @@ public class PageCard extends Card implements Flowing {
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         scroll.setFocusable(false);
+        scroll.addFocusListener(new Keys.RepaintOnFocus(this));
+        scroll.getAccessibleContext().setAccessibleName(Wording.of("desktop").say("card-scrolls"));
         add(scroll, BorderLayout.CENTER);
     }
 
@@ -48,6 +51,20 @@ public class PageCard extends Card implements Flowing {
 
     public JScrollPane scroll() {
         return scroll;
+    }
+
+    /** What scrolls can be reached by keyboard; the card then shows that it has the focus. */
+    @Override
+    protected void paintChildren(java.awt.Graphics graphics) {
+        super.paintChildren(graphics);
+        if (scroll.hasFocus()) {
+            java.awt.Graphics2D smooth = Space.smooth(graphics);
+            smooth.setColor(Tone.PINE.color());
+            smooth.setStroke(new java.awt.BasicStroke(Space.points(2)));
+            int arc = Space.arc() * 2;
+            smooth.drawRoundRect(1, 1, getWidth() - 3, getHeight() - 3, arc, arc);
+            smooth.dispose();
+        }
     }
 
     @Override
@@ -79,7 +96,10 @@ public class PageCard extends Card implements Flowing {
         int footHeight = foot == null ? 0 : Flowing.heightOf(foot, inner);
         int bottom = getHeight() - insets.bottom - footHeight;
         place(foot, bottom, inner);
-        scroll.setBounds(insets.left, insets.top + top, inner, Math.max(0, bottom - insets.top - top));
+        int high = Math.max(0, bottom - insets.top - top);
+        scroll.setBounds(insets.left, insets.top + top, inner, high);
+        boolean scrolls = !(body instanceof JTable) && Flowing.heightOf(body, inner) > high;
+        scroll.setFocusable(scrolls);
     }
 
     private int place(Component component, int y, int width) {

@@ -30,7 +30,7 @@ public final class PlanPage extends JPanel {
         presenter = new LessonsPresenter(desk);
         table = new LessonsTable(presenter);
         PageCard lessons = new PageCard(table)
-                .top(new HeadRow(heading, deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SAVE_COURSE)));
+                .top(new HeadRow(heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN)));
         this.desk = desk;
         planning = new PageScroll(new TwoCards(lessons, new RoundCard(desk), 0.63));
         add(planning);

@@ -1,6 +1,8 @@
 package roundwright.desktop.window;
 
 import java.awt.BorderLayout;
+import java.awt.KeyboardFocusManager;
+import java.beans.PropertyChangeListener;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
@@ -47,6 +49,7 @@ public final class MainPanel extends JPanel implements Asking {
     private final NoticeBar notice;
     private final Overlay overlay = new Overlay();
     private final transient Map<Page, JComponent> pages = new EnumMap<>(Page.class);
+    private final transient PropertyChangeListener following = this::follow;
     private WelcomePage welcome;
     private transient Runnable painted;
 
@@ -70,6 +73,28 @@ public final class MainPanel extends JPanel implements Asking {
         desk.listen(this::changed);
         insights.listen(this::showStrip);
         changed(Set.of(Matter.values()));
+    }
+
+    /** Whatever gets the focus is scrolled into sight. */
+    private void follow(java.beans.PropertyChangeEvent event) {
+        if (event.getNewValue() instanceof JComponent focused
+                && focused.getParent() instanceof JComponent parent
+                && javax.swing.SwingUtilities.isDescendingFrom(focused, this)
+                && !(focused instanceof javax.swing.JTable)) {
+            parent.scrollRectToVisible(focused.getBounds());
+        }
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener("focusOwner", following);
+    }
+
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener("focusOwner", following);
+        super.removeNotify();
     }
 
     private Header header() {

@@ -53,7 +53,7 @@ final class Menus {
         JPopupMenu menu = new JPopupMenu();
         add(menu, List.of(Deed.UNDO, Deed.REDO));
         menu.addSeparator();
-        add(menu, List.of(Deed.EDIT_PATTERN, Deed.REGISTER, Deed.NOTE, Deed.EDIT_STUDENT));
+        add(menu, List.of(Deed.SPLIT, Deed.EDIT_PATTERN, Deed.REGISTER, Deed.NOTE, Deed.EDIT_STUDENT));
         menu.addSeparator();
         add(menu, List.of(Deed.HIDE_NAMES, Deed.LIGHT_OR_DARK, Deed.LARGER, Deed.SMALLER, Deed.USUAL_SIZE));
         menu.addSeparator();

@@ -16,6 +16,7 @@ import roundwright.desktop.ask.Asking;
 import roundwright.desktop.ask.KeysCard;
 import roundwright.desktop.ask.NoteCard;
 import roundwright.desktop.ask.RegisterCard;
+import roundwright.desktop.ask.SplitCard;
 import roundwright.desktop.ask.StudentCard;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
@@ -75,6 +76,7 @@ final class WindowDeeds {
     private void bindCourses() {
         deeds.on(Deed.PASTE_PATTERN, () -> asking.ask(new PastePatternCard(desk, asking)));
         deeds.on(Deed.OPEN_COURSE, () -> frame.chooseFile().ifPresent(this::openCourse));
+        deeds.on(Deed.SPLIT, () -> asking.ask(new SplitCard(desk, asking)));
         deeds.on(Deed.SAVE_COURSE, this::saveCourse);
     }
 
@@ -110,6 +112,8 @@ final class WindowDeeds {
         }
         deeds.enable(Deed.SAVE_COURSE, course);
         deeds.enable(Deed.FIND, course);
+        deeds.enable(Deed.SPLIT, course);
+        deeds.enable(Deed.EDIT_PATTERN, course);
         deeds.enable(Deed.ADD_GROUP, course);
         deeds.enable(Deed.ADD_STUDENTS, group);
         deeds.enable(Deed.REGISTER, student);

@@ -1,0 +1,74 @@
+package roundwright.desktop.welcome;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import roundwright.course.Course;
+import roundwright.course.file.CourseFile;
+import roundwright.course.file.FileProblem;
+import roundwright.notation.Terms;
+
+class NewCoursesTest {
+    private static final String BELL = """
+            # Bell
+            Rnd 1: 6 sc in magic ring (6)
+            Rnd 2: inc in each st (12)
+            Rnd 3: (sc, inc) x 6 (18)
+            Rnds 4-12: sc in each st around (18)
+
+            # Clapper
+            Rnd 1: 4 sc in magic ring (4)
+            Rnds 2-8: sc in each st around (4)
+            """;
+
+    @Test
+    void aPastedPatternBecomesACourseWithLessons() {
+        CourseFile file = CourseFile.read(NewCourses.text("Little  bell", BELL, 60));
+        Course course = file.course();
+        assertEquals("Little bell", course.name());
+        assertEquals(Terms.US, course.pattern().terms());
+        assertEquals(60, course.settings().sessionMinutes());
+        assertEquals(
+                List.of("Bell", "Clapper"),
+                course.pattern().parts().stream().map(part -> part.name()).toList());
+        assertFalse(course.lessons().isEmpty());
+        assertEquals(
+                List.of(), file.problems().stream().filter(FileProblem::isError).toList());
+    }
+
+    @Test
+    void everyRoundIsInALesson() {
+        Course course = CourseFile.read(NewCourses.text("Bell", BELL, 45)).course();
+        course.pattern()
+                .parts()
+                .forEach(part -> part.rounds()
+                        .forEach(round -> assertTrue(
+                                course.lessonOf(part.name(), round.number()).isPresent(),
+                                part.name() + round.number())));
+    }
+
+    @Test
+    void textWithNoRoundInItBecomesACourseToBeWritten() {
+        Course course =
+                CourseFile.read(NewCourses.text("Later", "to be written", 90)).course();
+        assertEquals("Later", course.name());
+        assertEquals(List.of(), course.lessons());
+    }
+
+    @Test
+    void whatWasUnderstoodIsToldAtOnce() {
+        assertEquals(
+                "Read: 20 rounds in 2 parts, US terms. Every line adds up.",
+                PastePatternCard.told(NewCourses.pattern(BELL)));
+        String wrong = PastePatternCard.told(NewCourses.pattern(BELL.replace("(18)\nRnds", "(19)\nRnds")));
+        assertTrue(wrong.contains("needs a look") || wrong.contains("need a look"), wrong);
+    }
+
+    @Test
+    void theSamplesAreThere() {
+        assertEquals(List.of("harbour-light", "pocket-planet", "window-pot"), Samples.names());
+    }
+}
