@@ -17,6 +17,9 @@ import roundwright.notation.WrittenLine;
 final class Mends {
     private static final int MOST = 3;
 
+    /** Characters of the longest line that is mended: the work grows with its square, and people seldom write half of this. */
+    private static final int LONGEST = 600;
+
     /** What it costs a change that the next line does not go on from. */
     private static final int AGAINST_NEXT = 40;
 
@@ -36,6 +39,9 @@ final class Mends {
      * @param next the line after it, or null: a mend that it can go on from comes first
      */
     List<String> of(WrittenLine line, Below below, int[] options, WrittenLine next) {
+        if (line.text().length() > LONGEST) {
+            return List.of();
+        }
         Map<String, Integer> mends = new LinkedHashMap<>();
         for (Alteration alteration : Alteration.of(line, vocabulary)) {
             String text = alteration.text();
