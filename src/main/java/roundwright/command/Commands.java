@@ -29,6 +29,7 @@ public final class Commands {
                 new DatesCommand(terminal, Clock.systemUTC()),
                 new MistakesCommand(terminal),
                 new MessagesCommand(terminal),
+                new SheetsCommand(terminal, Clock.systemUTC()),
                 new SampleCommand(terminal, Clock.systemUTC()));
     }
 
@@ -46,6 +47,7 @@ public final class Commands {
     private static CommandLine commandLine(Terminal terminal) {
         CommandLine line = new CommandLine(new Top());
         verbs(terminal).forEach(line::addSubcommand);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setOut(terminal.out());
         line.setErr(terminal.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -7,20 +7,19 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorCompletionService;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.Stream;
 import roundwright.wording.Wording;
 
 /**
@@ -46,16 +45,20 @@ public final class SheetFolder {
         try {
             missingFolders(folder).forEach(made::add);
             Files.createDirectories(folder);
-            Path beside = Files.createDirectory(folder.resolve("." + UUID.randomUUID() + ".new"));
-            try {
-                boolean whole = makeAll(sheets, beside, progress);
-                return whole ? moveAll(sheets, beside) : List.of();
-            } finally {
-                delete(beside);
+            List<Path> written = makeAndMove(sheets, progress);
+            if (written.isEmpty()) {
+                made.forEach(SheetFolder::deleteIfEmpty);
             }
+            return written;
         } catch (IOException failure) {
             made.forEach(SheetFolder::deleteIfEmpty);
             throw new CannotWrite(reason(failure), failure);
+        }
+    }
+
+    private List<Path> makeAndMove(List<Sheet> sheets, SheetProgress progress) throws IOException {
+        try (HiddenFolder beside = new HiddenFolder(folder)) {
+            return makeAll(sheets, beside, progress) ? moveAll(sheets, beside) : List.of();
         }
     }
 
@@ -68,7 +71,7 @@ public final class SheetFolder {
         return missing;
     }
 
-    private static boolean makeAll(List<Sheet> sheets, Path beside, SheetProgress progress) throws IOException {
+    private static boolean makeAll(List<Sheet> sheets, HiddenFolder beside, SheetProgress progress) throws IOException {
         ExecutorService workers =
                 Executors.newFixedThreadPool(Math.max(1, Runtime.getRuntime().availableProcessors()));
         try {
@@ -109,19 +112,19 @@ public final class SheetFolder {
         throw new IllegalStateException("a sheet could not be made", failure.getCause());
     }
 
-    private static Sheet make(Sheet sheet, Path beside) throws IOException {
+    private static Sheet make(Sheet sheet, HiddenFolder beside) throws IOException {
         byte[] bytes = sheet.bytes().get();
         if (Thread.currentThread().isInterrupted()) {
             throw new CancellationException();
         }
-        Files.write(beside.resolve(sheet.file()), bytes, StandardOpenOption.CREATE_NEW);
+        Files.write(beside.file(sheet.file()), bytes, StandardOpenOption.CREATE_NEW);
         return sheet;
     }
 
     /** First all to the disk, then all to their names. A name that is taken by a folder is found before the first is moved. */
-    private List<Path> moveAll(List<Sheet> sheets, Path beside) throws IOException {
+    private List<Path> moveAll(List<Sheet> sheets, HiddenFolder beside) throws IOException {
         for (Sheet sheet : sheets) {
-            try (FileChannel channel = FileChannel.open(beside.resolve(sheet.file()), StandardOpenOption.WRITE)) {
+            try (FileChannel channel = FileChannel.open(beside.file(sheet.file()), StandardOpenOption.WRITE)) {
                 channel.force(true);
             }
             Path target = folder.resolve(sheet.file());
@@ -132,7 +135,7 @@ public final class SheetFolder {
         List<Path> written = new ArrayList<>();
         for (Sheet sheet : sheets) {
             Path target = folder.resolve(sheet.file());
-            move(beside.resolve(sheet.file()), target);
+            move(beside.file(sheet.file()), target);
             written.add(target);
         }
         return written;
@@ -146,15 +149,6 @@ public final class SheetFolder {
         }
     }
 
-    private static void delete(Path beside) throws IOException {
-        try (Stream<Path> files = Files.list(beside)) {
-            for (Path file : files.toList()) {
-                Files.deleteIfExists(file);
-            }
-        }
-        Files.deleteIfExists(beside);
-    }
-
     private static void deleteIfEmpty(Path made) {
         try {
             Files.deleteIfExists(made);
@@ -164,8 +158,8 @@ public final class SheetFolder {
     }
 
     private String reason(IOException failure) {
-        if (failure instanceof AccessDeniedException denied) {
-            return WORDS.say("may-not-write", denied.getFile());
+        if (failure instanceof AccessDeniedException || failure instanceof NoSuchFileException) {
+            return WORDS.say("may-not-write", ((FileSystemException) failure).getFile());
         }
         if (failure instanceof NotDirectoryException || failure instanceof FileAlreadyExistsException) {
             return WORDS.say("not-a-folder", folder);
