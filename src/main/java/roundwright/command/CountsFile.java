@@ -2,6 +2,7 @@ package roundwright.command;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -96,14 +97,16 @@ final class CountsFile {
                 .setTrim(true)
                 .setAllowMissingColumnNames(true)
                 .setIgnoreSurroundingSpaces(true)
+                .setTrailingData(true)
+                .setLenientEof(true)
                 .get();
         try (CSVParser parser = format.parse(new StringReader(plain))) {
             requireColumns(parser);
             for (CSVRecord row : parser) {
                 read(row, (int) parser.getCurrentLineNumber());
             }
-        } catch (IOException | RuntimeException failure) {
-            throw new CommandException.Input(WORDS.say("counts.no-table", name, failure.getMessage()));
+        } catch (IOException | UncheckedIOException | IllegalArgumentException failure) {
+            throw new CommandException.Input(WORDS.say("counts.no-table", name));
         }
     }
 

@@ -12,6 +12,7 @@ import roundwright.mistakes.story.Kinds;
 import roundwright.mistakes.story.Landing;
 import roundwright.mistakes.story.Rates;
 import roundwright.mistakes.story.Tally;
+import roundwright.mistakes.story.WrittenRound;
 
 /** Asks what happened in one round, given what is known from below (outside) and from the rounds worked onto it (inside). */
 final class Inquiry {
@@ -146,23 +147,59 @@ final class Inquiry {
         if (node.anew) {
             return;
         }
-        Tally tally = tally();
-        int[] codes = tally.codes();
-        double[] chances = tally.chances();
-        for (int entry = 0; entry < codes.length; entry++) {
-            for (Kind kind : Kind.values()) {
-                int times = new Kinds(codes[entry]).count(kind);
-                if (times > 0) {
-                    ledger.happened(kind, times * chances[entry]);
-                }
-            }
-        }
+        double[] happened = happened();
         for (Kind kind : Kind.values()) {
-            ledger.couldHappen(kind, node.opportunities(kind));
+            ledger.happened(kind, happened[kind.ordinal()]);
+            ledger.couldHappen(kind, opportunities(kind, happened));
         }
         if (node.round.line().isPresent()) {
             ledger.ended(byTheLine());
         }
+    }
+
+    /** The expected number of mistakes of each kind. */
+    private double[] happened() {
+        double[] happened = new double[Kind.values().length];
+        Tally tally = tally();
+        int[] codes = tally.codes();
+        double[] chances = tally.chances();
+        for (int entry = 0; entry < codes.length; entry++) {
+            Kinds kinds = new Kinds(codes[entry]);
+            for (Kind kind : Kind.values()) {
+                happened[kind.ordinal()] += kinds.count(kind) * chances[entry];
+            }
+        }
+        return happened;
+    }
+
+    /** The expected number of times that a mistake of the kind could have happened. */
+    private double opportunities(Kind kind, double[] happened) {
+        boolean start = node.round.line().isEmpty();
+        if (kind.per() == Kind.Per.REPORT) {
+            return node.seen.reported().isPresent() ? 1 : 0;
+        }
+        if (start || kind.per() == Kind.Per.PART) {
+            return start && kind.per() == Kind.Per.PART ? 1 : 0;
+        }
+        WrittenRound line = node.round.line().get();
+        double sum = 0;
+        for (int from = 0; from < outside.length; from++) {
+            double share = 0;
+            for (int to = 0; to < inside.length; to++) {
+                share += outside[from] * node.moves[from][to] * inside[to] / total;
+            }
+            sum += share < LOOKED_AT ? 0 : share * line.opportunities(kind.per(), node.below[from], rates.toMarker());
+        }
+        return kind.per() == Kind.Per.INCREASE || kind.per() == Kind.Per.DECREASE ? sum * worked(line, happened) : sum;
+    }
+
+    /** The expected share of the line's shaping that was there to be missed. */
+    private static double worked(WrittenRound line, double[] happened) {
+        double worked = 1;
+        for (Kind kind : Kind.values()) {
+            worked -= happened[kind.ordinal()] * line.shapingLost(kind);
+        }
+        return worked;
     }
 
     /** P(the line, not the marker, decided where the round ends), answers to checks left aside. */

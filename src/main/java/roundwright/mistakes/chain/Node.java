@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import roundwright.mistakes.story.Kind;
 import roundwright.mistakes.story.Landing;
 import roundwright.mistakes.story.Rates;
 
@@ -154,17 +153,5 @@ final class Node {
             }
         }
         return message;
-    }
-
-    /** How often a mistake of the kind could happen in the round as it is written. */
-    double opportunities(Kind kind) {
-        if (kind.per() == Kind.Per.REPORT) {
-            return seen.reported().isPresent() ? 1 : 0;
-        }
-        boolean start = round.line().isEmpty();
-        if (kind.per() == Kind.Per.PART) {
-            return start ? 1 : 0;
-        }
-        return start ? 0 : round.line().get().opportunities(kind.per());
     }
 }

@@ -93,12 +93,16 @@ public final class WrittenRound {
         return IntStream.range(0, takes.length).anyMatch(step -> increases(step) || decreases(step));
     }
 
-    /** How often a mistake that is counted so can happen in the round. */
-    public int opportunities(Kind.Per per) {
+    /**
+     * How often a mistake that is counted so can happen in the round, worked on so many stitches.
+     *
+     * @param toMarker the chance that steps for which no stitch is left are not begun
+     */
+    public double opportunities(Kind.Per per, int below, double toMarker) {
         return switch (per) {
-            case STEP -> count(step -> takes[step] >= 1);
-            case INCREASE -> count(this::increases);
-            case DECREASE -> count(this::decreases);
+            case STEP -> begun(step -> takes[step] >= 1, below, toMarker);
+            case INCREASE -> begun(this::increases, below, toMarker);
+            case DECREASE -> begun(this::decreases, below, toMarker);
             case REPEAT -> block.isPresent() ? 1 : 0;
             case RUNS -> hasPlainInBlock() ? 1 : 0;
             case SHAPING -> shapes() ? 1 : 0;
@@ -107,8 +111,27 @@ public final class WrittenRound {
         };
     }
 
-    private int count(IntPredicate which) {
-        return (int) IntStream.range(0, takes.length).filter(which).count();
+    private double begun(IntPredicate which, int below, double toMarker) {
+        int used = 0;
+        int all = 0;
+        int begun = 0;
+        for (int step = 0; step < takes.length; step++) {
+            if (which.test(step)) {
+                all++;
+                begun += used < below ? 1 : 0;
+            }
+            used += takes[step];
+        }
+        return toMarker * begun + (1 - toMarker) * all;
+    }
+
+    /** The share of the round's shaping that is not worked where it is misread so. */
+    public double shapingLost(Kind misreading) {
+        return switch (misreading) {
+            case SHAPING_LEFT_OUT -> 1;
+            case REPEAT_ONCE -> block.map(repeat -> 1 - 1.0 / repeat.times()).orElse(0.0);
+            default -> 0;
+        };
     }
 
     /** Whether it has a bracket with a plain stitch in it. */
