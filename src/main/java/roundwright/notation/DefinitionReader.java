@@ -49,7 +49,7 @@ final class DefinitionReader {
                         return words > 0 && stitch && !cursor.is(-1, Meaning.NUMBER);
                     }
                 }
-                case UNKNOWN, TIMES, THE, INC, DEC, TOG, MEASURE -> own = true;
+                case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE -> own = true;
                 case SPECIAL -> stitch = true;
                 case STITCH, SLIP, CHAIN, SKIP, HOLD -> own |= cursor.is(1, Meaning.EQUALS);
                 case ST, OPEN, SHUT, DASH, START, WORK -> {}

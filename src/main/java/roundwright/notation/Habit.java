@@ -37,7 +37,9 @@ public enum Habit {
     BARE_LIST(2),
     /** A bracket without a number is repeated until the round is full, is worked once, or is an aside. */
     BARE_BRACKET(3),
-    /** "around" or "x 6" after the last of several steps: for that step alone, or for all of them. */
+    /** "around" after the last of several steps, or "repeat" after a last step in brackets: for all of them, or for that one. */
+    LIST_SCOPE(2),
+    /** "x 6" after the last of several steps: for that step alone, or for all of them. */
     SCOPE(2),
     /** A number of stitches at the very end: more steps, or the count. */
     NUMBER_AT_END(2),

@@ -88,7 +88,7 @@ final class Items {
         first.add(alone);
         List<Node> all = new ArrayList<>(before);
         all.addAll(bodyOf(bracket));
-        nodes.add(new Choice(span, Habit.SCOPE, List.of(new Sequence(span, first), repeated(all, often, span))));
+        nodes.add(new Choice(span, Habit.LIST_SCOPE, List.of(repeated(all, often, span), new Sequence(span, first))));
     }
 
     /** Notes at the end are not what is repeated. */
@@ -112,7 +112,12 @@ final class Items {
         Node last = body.get(body.size() - 1);
         alone.add(repeated(List.of(last), often, last.span().to(words)));
         Span span = body.get(0).span().to(words);
-        nodes.add(new Choice(span, Habit.SCOPE, List.of(new Sequence(span, alone), repeated(body, often, span))));
+        Node one = new Sequence(span, alone);
+        Node all = repeated(body, often, span);
+        nodes.add(
+                often.times().fills()
+                        ? new Choice(span, Habit.LIST_SCOPE, List.of(all, one))
+                        : new Choice(span, Habit.SCOPE, List.of(one, all)));
     }
 
     private static List<Node> bodyOf(Choice bracket) {
@@ -174,7 +179,7 @@ final class Items {
 
     private static boolean repeats(Habit habit) {
         return switch (habit) {
-            case REPEAT_FROM, REPEAT_LIST, MORE_TIMES, BARE_BRACKET, SCOPE -> true;
+            case REPEAT_FROM, REPEAT_LIST, MORE_TIMES, BARE_BRACKET, SCOPE, LIST_SCOPE -> true;
             default -> false;
         };
     }

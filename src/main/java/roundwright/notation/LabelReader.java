@@ -10,9 +10,6 @@ final class LabelReader {
 
     private final Cursor cursor;
 
-    /** The label stands between marks of its own ("**Rnd 3:**"). */
-    private Meaning bold;
-
     LabelReader(Cursor cursor) {
         this.cursor = cursor;
     }
@@ -20,7 +17,7 @@ final class LabelReader {
     /** Reads over the label if there is one; the cursor is then at the first token of what is to be done. */
     Optional<Label> read() {
         int begin = cursor.at;
-        bold = cursor.is(Meaning.STARS) ? Meaning.STARS : null;
+
         for (int skipped = 0; skipped <= FURTHEST && mayStandBefore(begin, skipped); skipped++) {
             cursor.at = begin + skipped;
             Optional<Label> label = labelHere(skipped == 0 || afterMark());
@@ -36,10 +33,9 @@ final class LabelReader {
     /** "Step 4:" where no round is named. */
     private Optional<Label> step(int begin) {
         if (cursor.accept(Meaning.STEP) && cursor.is(Meaning.NUMBER)) {
-            int number = cursor.next().value();
-            Span span = cursor.since(begin);
+            Optional<Label> label = range(begin, true);
             overHeading();
-            return Optional.of(new Label(number, number, span));
+            return label;
         }
         cursor.at = begin;
         return Optional.empty();
@@ -297,9 +293,6 @@ final class LabelReader {
                 Meaning.MARK,
                 Meaning.SEMICOLON);
         cursor.accept(Meaning.EQUALS);
-        if (bold != null && cursor.accept(bold)) {
-            cursor.accept(Meaning.COLON);
-        }
     }
 
     /** "Next round:", "Foundation:", "Last round -", "Dec rnd:", "On the next round,". */

@@ -111,9 +111,10 @@ final class NoteReader {
                 case OPEN -> depth++;
                 case SHUT -> depth--;
                 case FINISH -> depth = 0;
-                case COUNTSAS, NOTE, MEASURE, MARKER, NOT -> telling = true;
+                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, COLOUR -> telling = true;
                 case UNKNOWN -> words = true;
-                default -> steps |= token.meaning().makes() || token.is(Meaning.TOG) || token.is(Meaning.IN);
+                case NUMBER -> steps |= cursor.is(place, Meaning.IN) || cursor.is(place, Meaning.COMMA);
+                default -> steps |= token.meaning().makes() || token.is(Meaning.TOG);
             }
         } while (depth > 0);
         boolean repeated = cursor.is(place, Meaning.TIMES)

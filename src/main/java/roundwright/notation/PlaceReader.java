@@ -270,7 +270,11 @@ final class PlaceReader {
             case CORNERST -> place.next = true;
             case OTHERSIDE -> {
                 cursor.next();
-                cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION, Meaning.CHAIN, Meaning.ST);
+                cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION);
+                if (cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.CHAIN)) {
+                    place.number = cursor.next().value();
+                }
+                cursor.skip(Meaning.CHAIN, Meaning.ST);
                 place.otherSide = true;
                 place.noun = true;
                 return false;

@@ -38,7 +38,19 @@ final class RepeatWords {
             cursor.next();
             return new Often(filled(), false, false, false, false);
         }
+        if (first == Meaning.TO && toRest()) {
+            return new Often(toLast(), false, false, false, false);
+        }
         return often(false, false);
+    }
+
+    /** "to last 3 sts", "until 3 sts remain". */
+    private boolean toRest() {
+        int place = cursor.is(1, Meaning.THE) ? 2 : 1;
+        return cursor.is(place, Meaning.LAST)
+                || cursor.is(place, Meaning.NUMBER)
+                        && cursor.is(place + 1, Meaning.ST)
+                        && cursor.is(place + 2, Meaning.REMAINING);
     }
 
     private Times filled() {
@@ -52,9 +64,9 @@ final class RepeatWords {
     private Times toLast() {
         cursor.next();
         cursor.skip(Meaning.THE);
-        cursor.next();
+        cursor.accept(Meaning.LAST);
         int stitches = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
-        cursor.skip(Meaning.ST, Meaning.STITCH);
+        cursor.skip(Meaning.ST, Meaning.STITCH, Meaning.REMAINING);
         return Times.toLast(stitches);
     }
 

@@ -170,8 +170,19 @@ final class StartReader {
         return new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, counts));
     }
 
+    private static boolean alongChain(Node node) {
+        return node instanceof Choice choice && choice.habit() == Habit.CHAINS_BELOW;
+    }
+
     /** At the line's end: a starting chain of a round that goes into a ring stands in no stitch below. */
     void finish() {
+        boolean along = !line.ring && items.nodes.stream().anyMatch(StartReader::alongChain);
+        for (int i = 0; along && i < items.nodes.size(); i++) {
+            if (items.nodes.get(i) instanceof Work work && work.manner() == Manner.STARTING_CHAIN && work.takes() > 0) {
+                Work apart = work.in(Target.FOUNDATION, 0);
+                items.nodes.set(i, new Choice(work.span(), Habit.CHAINS_BELOW, List.of(apart, work)));
+            }
+        }
         for (int i = 0; line.ring && i < items.nodes.size(); i++) {
             Node node = items.nodes.get(i);
             if (node instanceof Choice choice
@@ -327,6 +338,19 @@ final class StartReader {
             overPlace();
             return ringOfChains(begin);
         }
+        if (!told && !line.worked && !cursor.is(-2, Meaning.OPEN) && !cursor.is(-2, Meaning.STAR) && chainAhead()) {
+            overPlace();
+            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+            return true;
+        }
+        if (!told && line.begun && last()) {
+            line.names.add(StitchName.SLIP);
+            Span span = cursor.since(begin);
+            Work join = new Work(span, Manner.JOIN, StitchName.SLIP, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, "");
+            Work stitch = new Work(span, Manner.PLAIN, StitchName.SLIP, 1, 1, Times.ONCE, Hold.BOTH, Target.NEXT, "");
+            items.addApart(new Choice(span, Habit.LAST_SLIP_STITCH, List.of(join, stitch)));
+            return true;
+        }
         if (told || joins()) {
             overPlace();
             if (!line.worked && line.chains > 2 && items.empty()) {
@@ -337,6 +361,37 @@ final class StartReader {
         }
         cursor.at = begin;
         return false;
+    }
+
+    /** "Sl st in next 2 sts, ch 3, …": only a way to where the round begins. */
+    private boolean chainAhead() {
+        int ahead = 0;
+        while (!cursor.peek(ahead).meaning().parts() && !cursor.is(ahead, Meaning.FINISH)) {
+            ahead++;
+        }
+        int chain = cursor.is(ahead + 1, Meaning.NUMBER) ? ahead + 2 : ahead + 1;
+        return cursor.is(chain, Meaning.CHAIN) && !cursor.is(chain + 1, Meaning.SPACE);
+    }
+
+    /** Whether a slip stitch with nothing said of it is the last thing in the line but its count. */
+    private boolean last() {
+        boolean alone = cursor.peek().meaning().parts()
+                || cursor.is(Meaning.OPEN)
+                || cursor.is(Meaning.FINISH)
+                || cursor.is(Meaning.EQUALS);
+        for (int ahead = 0; alone && !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            Meaning meaning = cursor.peek(ahead).meaning();
+            if (meaning == Meaning.INC
+                    || meaning == Meaning.DEC
+                    || meaning == Meaning.STAR
+                    || meaning == Meaning.REPEAT
+                    || meaning == Meaning.TIMES
+                    || meaning == Meaning.SKIP
+                    || meaning == Meaning.STITCH && !cursor.is(ahead - 1, Meaning.NUMBER)) {
+                return false;
+            }
+        }
+        return alone && !line.taken;
     }
 
     private boolean joins() {

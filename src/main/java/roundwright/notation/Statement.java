@@ -1,6 +1,7 @@
 package roundwright.notation;
 
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * A line that tells how the pattern is written instead of what to do: "Ch 1 at the start never counts as a stitch",
@@ -10,6 +11,11 @@ import java.util.OptionalInt;
  * @param startingChain the option of {@link Habit#STARTING_CHAIN} that it settles, where it does
  */
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
+    /** How lists of what a pattern uses begin. */
+    private static final Pattern LIST = Pattern.compile(
+            "\\W*(abbreviations?|legend|key|terms|glossary|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size)\\b[^0-9]{0,20}:",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
 
     /** Whether the line has anything that a statement needs; tells quickly of most that they are none. */
@@ -29,6 +35,9 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;
+        }
+        if (LIST.matcher(text).lookingAt()) {
+            return new Statement(true, OptionalInt.empty(), false);
         }
         OptionalInt chain = startingChain(cursor);
         boolean defines = new DefinitionReader(cursor, text, vocabulary).read();

@@ -64,7 +64,10 @@ final class Interpreter {
         List<Interpretation> ways = new ArrayList<>();
         for (int[] options : assignments(open)) {
             if (options[Habit.BARE_LIST.ordinal()] == 0 || below.stitches() >= 0) {
-                add(tree, counts, below, options, cost(open, options), ways);
+                boolean noChain = below.stitches() >= 0
+                        && open.contains(Habit.CHAINS_BELOW)
+                        && options[Habit.CHAINS_BELOW.ordinal()] == 0;
+                add(tree, counts, below, options, cost(open, options) + (noChain ? 2 : 0), ways);
             }
         }
         if (ways.size() > 1) {
