@@ -16,14 +16,19 @@ import roundwright.desktop.window.MainPanel;
 import roundwright.group.RoundPlace;
 
 /**
- * Paints every page, card and empty state, light and dark, small and large, into {@code target/pictures}:
- * {@code mvn test -Dtest=PicturesTest}. They are made to be looked at; here is only held that something was painted.
+ * Paints every page, card and empty state into {@code target/pictures}, to be looked at; here is only held that something was
+ * painted. In light and dark, small and large, with {@code mvn test -Dtest=PicturesTest -Dpictures=all}; otherwise each in the
+ * smallest window at the largest zoom, where most goes wrong.
  */
 class PicturesTest {
     private record Size(int width, int height, int zoom) {}
 
-    private static final List<Size> SIZES =
-            List.of(new Size(1024, 700, 1), new Size(1600, 1000, 1), new Size(1024, 700, 2), new Size(1600, 1000, 2));
+    private static final Size SMALLEST = new Size(1024, 700, 2);
+    private static final List<Size> ALL_SIZES =
+            List.of(new Size(1024, 700, 1), new Size(1600, 1000, 1), SMALLEST, new Size(1600, 1000, 2));
+    private static final boolean ALL = "all".equals(System.getProperty("pictures"));
+    private static final List<Size> SIZES = ALL ? ALL_SIZES : List.of(SMALLEST);
+    private static final List<Theme> THEMES = ALL ? List.of(Theme.values()) : List.of(Theme.LIGHT);
 
     /** A state of the window to be looked at. */
     private interface State {
@@ -105,7 +110,7 @@ class PicturesTest {
     }
 
     private static void paint(String name, State state) {
-        for (Theme theme : Theme.values()) {
+        for (Theme theme : THEMES) {
             for (Size size : SIZES) {
                 theme.install(size.zoom());
                 try (DeskOnFile file = new DeskOnFile()) {

@@ -11,6 +11,7 @@ import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.HeadRow;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
@@ -24,7 +25,7 @@ import roundwright.desktop.look.Wrap;
 import roundwright.wording.Wording;
 
 /** Students by rounds, and beside them what the chosen count says. */
-public final class CountsPage extends JPanel {
+public final class CountsPage extends JPanel implements FirstFocus {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient CountsPresenter presenter;
@@ -101,8 +102,8 @@ public final class CountsPage extends JPanel {
         repaint();
     }
 
-    /** The grid, to be given the focus when the page is shown. */
-    public JComponent grid() {
+    @Override
+    public JComponent first() {
         return table;
     }
 }

@@ -3,6 +3,7 @@ package roundwright.desktop.next;
 import java.awt.BorderLayout;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
@@ -11,6 +12,7 @@ import roundwright.desktop.chart.ChartPanel;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
@@ -28,7 +30,7 @@ import roundwright.pattern.chart.RoundChart;
 import roundwright.wording.Wording;
 
 /** One student's page. */
-public final class NextPage extends JPanel {
+public final class NextPage extends JPanel implements FirstFocus {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient Desk desk;
@@ -116,6 +118,11 @@ public final class NextPage extends JPanel {
         });
         right.below(0, new Text(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
         page.way().forEach(each -> right.below(0.25, new WayRow(each, course.terms())));
+    }
+
+    @Override
+    public JComponent first() {
+        return chart.getParent() == null ? this : chart;
     }
 
     private void showHow(StudentPage page) {

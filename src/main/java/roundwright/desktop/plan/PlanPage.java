@@ -1,6 +1,7 @@
 package roundwright.desktop.plan;
 
 import java.awt.BorderLayout;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -10,6 +11,7 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.editor.EditorCard;
+import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.HeadRow;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
@@ -17,11 +19,12 @@ import roundwright.desktop.look.Text;
 import roundwright.desktop.look.TwoCards;
 
 /** The lessons, and beside them the chosen round. */
-public final class PlanPage extends JPanel {
+public final class PlanPage extends JPanel implements FirstFocus {
     private final transient LessonsPresenter presenter;
     private final LessonsTable table;
     private final transient Desk desk;
     private final JComponent planning;
+    private transient Optional<EditorCard> editor = Optional.empty();
     private final Text heading = Text.heading("");
 
     public PlanPage(Desk desk, Deeds deeds) {
@@ -59,17 +62,19 @@ public final class PlanPage extends JPanel {
     /** Puts the course's text in the place of the lessons, until it is left. */
     private void edit() {
         desk.choosePage(Page.PLAN);
-        EditorCard editor = new EditorCard(desk, this::showLessons);
+        EditorCard shown = new EditorCard(desk, this::showLessons);
+        editor = Optional.of(shown);
         removeAll();
-        add(new PageScroll(new TwoCards(editor, new RoundCard(desk), 0.63)));
+        add(new PageScroll(new TwoCards(shown, new RoundCard(desk), 0.63)));
         revalidate();
         repaint();
         if (isShowing()) {
-            editor.first().requestFocusInWindow();
+            shown.first().requestFocusInWindow();
         }
     }
 
     private void showLessons() {
+        editor = Optional.empty();
         removeAll();
         add(planning);
         refresh();
@@ -78,8 +83,8 @@ public final class PlanPage extends JPanel {
         }
     }
 
-    /** The table, to be given the focus when the page is shown. */
-    public JComponent table() {
-        return table;
+    @Override
+    public JComponent first() {
+        return editor.map(EditorCard::first).orElse(table);
     }
 }

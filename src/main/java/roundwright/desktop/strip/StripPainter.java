@@ -77,7 +77,7 @@ final class StripPainter {
             return;
         }
         double height = Space.points(20);
-        double x = beside(chosen, (left + right - width) / 2, width, pad + Space.points(4));
+        double x = beside(chosen, left, right, width, pad + Space.points(4));
         double y = geometry.bodyTop() + (geometry.bodyHeight() - height) / 2;
         Color surface = Tone.SURFACE.color();
         graphics.setColor(new Color(surface.getRed(), surface.getGreen(), surface.getBlue(), 225));
@@ -86,9 +86,16 @@ final class StripPainter {
         graphics.drawString(name, (float) x, (float) (y + height * 0.71));
     }
 
-    private static double beside(Rectangle2D chosen, double x, double width, double apart) {
-        boolean apartAlready = x + width + apart < chosen.getMinX() || x - apart > chosen.getMaxX();
-        return apartAlready ? x : chosen.getMinX() - width - apart;
+    /** In the middle, or just left or right of the chosen column where that stands there and the part goes on. */
+    private static double beside(Rectangle2D chosen, double left, double right, double width, double apart) {
+        double middle = (left + right - width) / 2;
+        double before = chosen.getMinX() - width - apart;
+        double after = chosen.getMaxX() + apart;
+        boolean free = middle + width + apart < chosen.getMinX() || middle - apart > chosen.getMaxX();
+        if (free) {
+            return middle;
+        }
+        return before >= left ? before : after + width <= right ? after : middle;
     }
 
     void students(Map<Integer, List<String>> students) {

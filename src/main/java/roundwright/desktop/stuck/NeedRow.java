@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Flowing;
@@ -41,6 +42,11 @@ final class NeedRow extends JPanel implements Flowing {
         add(name);
         add(this.where);
         add(words);
+    }
+
+    /** The name that opens the counts. */
+    JComponent button() {
+        return name;
     }
 
     private int left(int width) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import roundwright.course.Lesson;
 import roundwright.desktop.desk.Desk;
@@ -14,6 +16,7 @@ import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.insight.Insight;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
@@ -34,7 +37,7 @@ import roundwright.mistakes.help.TroubleSpot;
 import roundwright.wording.Wording;
 
 /** Who needs help first and why; trouble spots; what to teach again; the outlook. */
-public final class StuckPage extends JPanel {
+public final class StuckPage extends JPanel implements FirstFocus {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int MOST_NEEDS = 12;
     private static final int MOST_SPOTS = 5;
@@ -136,6 +139,15 @@ public final class StuckPage extends JPanel {
                 .findFirst();
         at.map(RoundStanding::place).or(() -> evidence).ifPresent(desk::choosePlace);
         desk.choosePage(Page.COUNTS);
+    }
+
+    @Override
+    public JComponent first() {
+        return Stream.of(left.getComponents())
+                .filter(NeedRow.class::isInstance)
+                .map(row -> ((NeedRow) row).button())
+                .findFirst()
+                .orElse(this);
     }
 
     private void showGroup(GroupPicture picture, OpenCourse course) {

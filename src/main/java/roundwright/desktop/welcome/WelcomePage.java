@@ -8,6 +8,7 @@ import roundwright.course.file.CourseFile;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
@@ -22,7 +23,7 @@ import roundwright.workbook.CourseEdit;
 import roundwright.workbook.SampleGroup;
 
 /** What is shown while there is no course: the ways to begin. */
-public final class WelcomePage extends PageCard {
+public final class WelcomePage extends PageCard implements FirstFocus {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int STUDENTS = 8;
     private static final long SEED = 11;
@@ -55,7 +56,7 @@ public final class WelcomePage extends PageCard {
         readSamples();
     }
 
-    /** The first thing to press. */
+    @Override
     public JComponent first() {
         return tiles.getComponentCount() > 0 ? (JComponent) tiles.getComponent(0) : this;
     }

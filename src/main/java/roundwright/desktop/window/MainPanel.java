@@ -21,6 +21,7 @@ import roundwright.desktop.desk.Names;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
@@ -137,6 +138,7 @@ public final class MainPanel extends JPanel implements Asking {
         showStrip();
         if (matters.contains(Matter.PAGE) || matters.contains(Matter.COURSE)) {
             showPage();
+            focusOnPage();
         }
         revalidate();
         repaint();
@@ -195,6 +197,15 @@ public final class MainPanel extends JPanel implements Asking {
             header.pages().show(desk.choice().page());
         }
         header.pages().setVisible(desk.course().isPresent());
+    }
+
+    /** The keys go to what the page is for. */
+    private void focusOnPage() {
+        if (isShowing() && !asking()) {
+            JComponent page = shownPage();
+            JComponent first = page instanceof FirstFocus focus ? focus.first() : page;
+            javax.swing.SwingUtilities.invokeLater(first::requestFocusInWindow);
+        }
     }
 
     private JComponent welcome() {
