@@ -4,10 +4,10 @@ import java.text.Normalizer;
 import java.util.Locale;
 
 /** Makes words that people take for the same the same: "Inés", "INES" and "ines". */
-final class Folding {
+public final class Folding {
     private Folding() {}
 
-    static String fold(String text) {
+    public static String fold(String text) {
         if (text.chars().allMatch(character -> character < 128 && character != '\'' && character != '`')) {
             return text.toLowerCase(Locale.ROOT);
         }

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Finds the students of a group by what people call them: without accents, by the first name alone, with a letter wrong. */
-final class NameFinder {
+public final class NameFinder {
     /** Shorter names are too near to one another, and to other words, to be guessed at. */
     private static final int SHORTEST_TO_GUESS = 4;
 
@@ -23,7 +23,7 @@ final class NameFinder {
     private final Map<String, Optional<String>> seen = new HashMap<>();
     private final Set<String> starts = new HashSet<>();
 
-    NameFinder(List<String> names) {
+    public NameFinder(List<String> names) {
         Map<String, List<String>> first = new HashMap<>();
         for (String name : names) {
             String folded = Folding.fold(name).strip();
@@ -44,7 +44,7 @@ final class NameFinder {
     }
 
     /** The student a written name means, where there is one and only one. */
-    Optional<String> find(String written) {
+    public Optional<String> find(String written) {
         return seen.computeIfAbsent(Folding.fold(written).strip(), this::look);
     }
 

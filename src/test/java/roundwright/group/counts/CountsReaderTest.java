@@ -1,0 +1,236 @@
+package roundwright.group.counts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import roundwright.group.CountReport;
+import roundwright.group.CountReport.Kind;
+import roundwright.group.Expectations;
+import roundwright.group.StudentId;
+import roundwright.group.TrialCourse;
+
+class CountsReaderTest {
+    private static final Roll TWO_PARTS =
+            new Roll(Expectations.of(TrialCourse.TOWER.pattern()), List.of("Inés", "Bram", "Zoë O'Neill", "=Max"));
+    private static final Roll ONE_PART = new Roll(
+            Expectations.of(
+                    TrialCourse.of(TrialCourse.part("Ball", 6, 12, 18, 24)).pattern()),
+            List.of("Inés", "Bram"));
+
+    /**
+     * @param reports {@code student part round kind count}, kinds {@code =} counted, {@code ~} unfinished, {@code <} pulled back
+     * @param troubles {@code line:column} of cells that cannot be used
+     */
+    private record Case(String name, Roll roll, String table, String reports, String troubles) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static Stream<Case> cases() {
+        return Stream.of(
+                new Case(
+                        "a row a report",
+                        TWO_PARTS,
+                        "student,part,round,count\nInes,Tower,1,6\nBram,Lid,2,12\n",
+                        "Inés Tower 1=6, Bram Lid 2=12",
+                        ""),
+                new Case(
+                        "semicolons, other words, other order",
+                        TWO_PARTS,
+                        "Stitches;Name;Rnd;Piece\r\n6;Bram;1;tower\r\n13;Bram;2;Tower\r\n",
+                        "Bram Tower 1=6, Bram Tower 2=13",
+                        ""),
+                new Case("tabs, one part", ONE_PART, "Name\tRound\tCount\nInés\tR1\t6\n", "Inés Ball 1=6", ""),
+                new Case(
+                        "a column a round",
+                        ONE_PART,
+                        "Student,R1,R2,R3,R4\nInés,6,12,18,\nBram,6,11,-,24\n",
+                        "Inés Ball 1=6, Inés Ball 2=12, Inés Ball 3=18, Bram Ball 1=6, Bram Ball 2=11, Bram Ball 4=24",
+                        ""),
+                new Case(
+                        "a column a round, with parts and no word above the names",
+                        TWO_PARTS,
+                        ",Tower 1,Tower 2,Lid 1\nInés,6,12,6\n",
+                        "Inés Tower 1=6, Inés Tower 2=12, Inés Lid 1=6",
+                        ""),
+                new Case(
+                        "a column a student",
+                        ONE_PART,
+                        "Round,Inés,Bram\n1,6,6\n2,12,13\n",
+                        "Inés Ball 1=6, Bram Ball 1=6, Inés Ball 2=12, Bram Ball 2=13",
+                        ""),
+                new Case(
+                        "a block without headings",
+                        ONE_PART,
+                        "Inés\t1\t6\nBram\t1\t7\n",
+                        "Inés Ball 1=6, Bram Ball 1=7",
+                        ""),
+                new Case(
+                        "words in the cells",
+                        ONE_PART,
+                        "name,round,count\nInés,Round 1,6 sts\nInés,Rnd 2,\"12\"\nInés,3,…9\nInés,4,\n",
+                        "Inés Ball 1=6, Inés Ball 2=12, Inés Ball 3~9",
+                        ""),
+                new Case(
+                        "pulled back",
+                        ONE_PART,
+                        "student,round,count,pulled_back\nInés,2,,yes\nInés,3,18,\nInés,0,,yes\n",
+                        "Inés Ball 2<, Inés Ball 3=18, Inés Ball 0<",
+                        ""),
+                new Case(
+                        "rows that cannot be used",
+                        TWO_PARTS,
+                        "student,part,round,count\nNobody,Tower,1,6\nBram,Hat,1,6\nBram,Tower,99,6\nBram,Tower,two,6\nBram,Tower,1,six\n"
+                                + "Bram,Tower,1,-6\n,Tower,1,6\nBram,,1,6\nBram,Tower,2,12\n",
+                        "Bram Tower 2=12",
+                        "2:1 3:2 4:4 5:3 6:4 7:4 8:1 9:2"),
+                new Case(
+                        "the separator said",
+                        ONE_PART,
+                        "sep=;\nname;round;count\nBram;1;6\nx;1;6\n",
+                        "Bram Ball 1=6",
+                        "4:1"),
+                new Case(
+                        "blank lines count as lines",
+                        ONE_PART,
+                        "name,round,count\n\nBram,1,6\n\n?,1,6\n",
+                        "Bram Ball 1=6",
+                        "5:1"),
+                new Case(
+                        "a name that would be a formula",
+                        TWO_PARTS,
+                        "student,part,round,count\n'=Max,Tower,1,6\n=Max,Tower,2,12\n",
+                        "=Max Tower 1=6, =Max Tower 2=12",
+                        ""),
+                new Case(
+                        "a comma in a quoted name",
+                        TWO_PARTS,
+                        "student,part,round,count\n\"Zoë O'Neill\",Tower,1,6\n",
+                        "Zoë O'Neill Tower 1=6",
+                        ""));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void aTableSays(Case given) {
+        CountsReader.Result result = read(Table.of(given.table()), given.roll());
+        assertEquals(
+                given.reports(),
+                result.rows().stream().map(CountsReaderTest::line).collect(Collectors.joining(", ")));
+        assertEquals(
+                given.troubles(),
+                result.troubles().stream()
+                        .map(trouble -> trouble.line() + ":" + trouble.column())
+                        .collect(Collectors.joining(" ")));
+    }
+
+    static Stream<Charset> letters() {
+        return Stream.of(
+                StandardCharsets.UTF_8,
+                StandardCharsets.UTF_16,
+                StandardCharsets.UTF_16LE,
+                StandardCharsets.UTF_16BE,
+                Charset.forName("windows-1252"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("letters")
+    void lettersAreFoundOut(Charset letters) {
+        byte[] file = "student,part,round,count\nInés,Tower,1,6\n".getBytes(letters);
+        assertEquals("Inés", read(Table.of(file), TWO_PARTS).rows().get(0).student());
+    }
+
+    @Test
+    void aPersonCanSayWhatAColumnIs() {
+        Table table = Table.of("a,b,c\nBram,1,6\n");
+        ColumnMatch match = new ColumnMatch(
+                true,
+                List.of(
+                        Column.of(Column.Kind.STUDENT),
+                        Column.of(Column.Kind.ROUND),
+                        Column.of(Column.Kind.PASSED_OVER)));
+        assertEquals(false, match.usable());
+        ColumnMatch mended = match.with(2, Column.of(Column.Kind.COUNT));
+        assertEquals(1, CountsReader.read(table, mended, ONE_PART).rows().size());
+    }
+
+    @Test
+    void whatIsWrittenIsReadBackAndHoldsNoFormula() {
+        List<CountReport> reports = List.of(
+                report(1, 1, 3, Kind.COUNTED, OptionalInt.of(18), "=1+1"),
+                report(2, 4, 4, Kind.UNFINISHED, OptionalInt.of(9), "a \"quoted\", note"),
+                report(3, 2, 2, Kind.PULLED_BACK, OptionalInt.empty(), ""),
+                report(4, 2, 3, Kind.COUNTED, OptionalInt.of(17), "").withdrawn(Optional.of(Instant.EPOCH)));
+        Map<Long, String> names = Map.of(1L, "Inés", 2L, "Bram", 4L, "=Max");
+        String text = CountsWriter.write(reports, id -> names.get(id.value()));
+        assertTrue(
+                Table.of(text).rows().stream()
+                        .flatMap(row -> row.cells().stream())
+                        .noneMatch(cell -> cell.matches("[=+@-].*")),
+                text);
+        CountsReader.Result result = read(Table.of(text), TWO_PARTS);
+        assertEquals(
+                "Inés Tower 3=18, =Max Tower 4~9, Bram Tower 2<",
+                result.rows().stream().map(CountsReaderTest::line).collect(Collectors.joining(", ")));
+        assertEquals(
+                List.of("=1+1", "a \"quoted\", note", ""),
+                result.rows().stream().map(CountRow::note).toList());
+        assertEquals(List.of(), result.troubles());
+    }
+
+    @Test
+    void rubbishIsReadInTimeAndThrowsNothing() {
+        long seed = Long.getLong("seed", 2);
+        Random chance = new Random(seed);
+        for (int run = 0; run < 500; run++) {
+            byte[] bytes = new byte[chance.nextInt(400)];
+            chance.nextBytes(bytes);
+            assertTimeoutPreemptively(Duration.ofSeconds(2), () -> read(Table.of(bytes), TWO_PARTS), "seed " + seed);
+        }
+        String quotes = "student,part,round,count\n" + "\"Bram,Tower,1,6\n".repeat(20_000);
+        assertTimeoutPreemptively(Duration.ofSeconds(5), () -> read(Table.of(quotes), TWO_PARTS));
+        String rows = "student,part,round,count\n" + "Bram,Tower,1,6\n".repeat(100_000);
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(10),
+                () -> assertEquals(
+                        100_000, read(Table.of(rows), TWO_PARTS).rows().size()));
+    }
+
+    private static CountReport report(
+            long sequence, long student, int round, Kind kind, OptionalInt count, String note) {
+        return new CountReport(sequence, new StudentId(student), "Tower", round, kind, count, Instant.EPOCH, note);
+    }
+
+    private static CountsReader.Result read(Table table, Roll roll) {
+        return CountsReader.read(table, ColumnMatch.guess(table, roll), roll);
+    }
+
+    private static String line(CountRow row) {
+        String kind = switch (row.kind()) {
+            case COUNTED -> "=";
+            case UNFINISHED -> "~";
+            case PULLED_BACK -> "<";
+        };
+        List<String> words = new ArrayList<>(List.of(row.student(), row.part()));
+        return String.join(" ", words) + " " + row.round() + kind
+                + (row.count().isPresent() ? row.count().getAsInt() : "");
+    }
+}
