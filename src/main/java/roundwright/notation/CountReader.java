@@ -65,6 +65,7 @@ final class CountReader {
         cursor.next();
         cursor.skip(Meaning.OPEN);
         overChange();
+        overEquation();
         if (!numbers() || !shut()) {
             return false;
         }
@@ -77,6 +78,19 @@ final class CountReader {
         }
         return endsHere()
                 && (line.stitches || cursor.peek(begin - cursor.at + 1).is(Meaning.EQUALS));
+    }
+
+    /** "10 x 2 =" before the count. */
+    private void overEquation() {
+        if (!cursor.is(Meaning.NUMBER)) {
+            return;
+        }
+        for (int ahead = 1; ahead < 7 && !cursor.is(ahead, Meaning.SHUT); ahead++) {
+            if (cursor.is(ahead, Meaning.EQUALS) && cursor.is(ahead + 1, Meaning.NUMBER)) {
+                cursor.at += ahead + 1;
+                return;
+            }
+        }
     }
 
     /** "+6," before the count. */
@@ -316,6 +330,10 @@ final class CountReader {
                     inTotal = true;
                 }
                 case IN -> {
+                    if (cursor.is(1, Meaning.EACH) && cursor.is(2, Meaning.ROUND)) {
+                        cursor.at += 3;
+                        continue;
+                    }
                     if (cursor.is(1, Meaning.EACH) && !cursor.is(2, Meaning.ST)) {
                         cursor.next();
                         cursor.next();

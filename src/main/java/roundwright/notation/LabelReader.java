@@ -21,7 +21,8 @@ final class LabelReader {
         for (int skipped = 0; skipped <= FURTHEST && mayStandBefore(begin, skipped); skipped++) {
             cursor.at = begin + skipped;
             Optional<Label> label = labelHere(skipped == 0 || afterMark());
-            if (label.isPresent() && (skipped == 0 || !cursor.peek().meaning().ends())) {
+            if (label.isPresent()
+                    && (skipped == 0 || !cursor.done() && !(cursor.is(Meaning.STOP) && cursor.is(1, Meaning.FINISH)))) {
                 overHeading();
                 return label;
             }

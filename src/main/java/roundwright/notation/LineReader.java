@@ -54,7 +54,7 @@ public final class LineReader {
             line.stitches = false;
             line.doubts.clear();
         }
-        if (line.labelled && !line.stitches && !onlyTells(line)) {
+        if (line.labelled && !line.stitches && !onlyTells(line, label.get())) {
             line.stitches = true;
             line.doubt(new Span(
                     label.get().span().end(), Math.max(label.get().span().end(), text.length())));
@@ -86,20 +86,22 @@ public final class LineReader {
     }
 
     /** Whether a line with a label has an instruction in it that is no round: "Rnd 12: fasten off". */
-    private static boolean onlyTells(Reading line) {
+    private static boolean onlyTells(Reading line, Label label) {
         Cursor cursor = line.cursor;
         cursor.at = 0;
-        boolean strange = false;
+        boolean words = false;
         for (int i = 0; i < cursor.size(); i++) {
-            switch (cursor.peek(i).meaning()) {
+            Token token = cursor.peek(i);
+            switch (token.meaning()) {
                 case NOTE, MARKER, COLOUR, JOIN, TURN, CLOSE, CHAIN -> {
-                    return cursor.peek(i).feature() != Feature.OTHER;
+                    return token.feature() != Feature.OTHER && line.counts.isEmpty();
                 }
-                case UNKNOWN -> strange = true;
-                default -> {}
+                default ->
+                    words |= token.start() >= label.span().end()
+                            && !token.meaning().parts();
             }
         }
-        return !strange;
+        return !words && line.counts.isEmpty();
     }
 
     /** Whether a line without a label only talks: it has words that are not of rounds, and nothing that says how many. */

@@ -53,8 +53,8 @@ final class Meant {
     /** An increase, decrease or textured stitch: the number says how many of them. */
     private Node shaped() {
         Work step = placed();
-        if (place != null && place.everyNth > 1) {
-            return everyNth(step);
+        if (place != null && place.everyNth > 0) {
+            return place.everyNth == 1 ? step.times(Times.FULL) : everyNth(step);
         }
         if (place != null && place.fills() && place.number == 0) {
             return step.times(unit.takes() > 1 ? Times.FULL : place.times());

@@ -73,9 +73,8 @@ final class RepeatWords {
     /** "…, 5 x dc": the number belongs to the step after it. */
     private boolean timesOfNext() {
         Token times = cursor.peek(1);
-        return times.is(Meaning.TIMES)
-                && times.end() - times.start() == 1
-                && cursor.peek(2).meaning().makes();
+        boolean sign = times.is(Meaning.TIMES) && times.end() - times.start() == 1 || times.is(Meaning.MORE);
+        return sign && cursor.peek(2).meaning().makes();
     }
 
     /** "*6" after a bracket, but not the asterisk that opens "*2 dc, …". */

@@ -67,10 +67,20 @@ final class SequenceReader {
 
     private boolean closes() {
         if (inStars) {
-            boolean repeatFromStar = cursor.is(Meaning.REPEAT) && starAhead();
+            boolean repeatFromStar = cursor.is(Meaning.REPEAT) && (starAhead() || !closingStarAhead());
             return cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS) || repeatFromStar;
         }
         return cursor.is(Meaning.SHUT);
+    }
+
+    /** Whether the asterisk that opened this list is closed by another: else "repeat" closes it. */
+    private boolean closingStarAhead() {
+        for (int ahead = 1; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean starAhead() {
@@ -90,6 +100,9 @@ final class SequenceReader {
             return;
         }
         if (counted() || timesFirst() || repeated() || starts.read() || rounds()) {
+            return;
+        }
+        if (remark(token)) {
             return;
         }
         if (token.meaning().parts()) {
@@ -180,6 +193,25 @@ final class SequenceReader {
         return true;
     }
 
+    /** Words after the count that have no step in them: "(12), which is twice as many". */
+    private boolean remark(Token token) {
+        boolean words = switch (token.meaning()) {
+            case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS -> true;
+            default -> false;
+        };
+        if (!words
+                || depth > 0
+                || !line.counted
+                || !line.worked
+                || !items.parted
+                || stepsAhead()
+                || notes.stepAhead(0)) {
+            return false;
+        }
+        items.addApart(notes.read(Feature.OTHER));
+        return true;
+    }
+
     /** "6 x (dc, inc)". */
     private boolean timesFirst() {
         boolean first = cursor.is(Meaning.NUMBER)
@@ -248,6 +280,10 @@ final class SequenceReader {
         Often often = repeats.read();
         if (often == null) {
             return false;
+        }
+        if (items.empty() && !line.worked && often.times().fills() && line.hold != Hold.BOTH) {
+            even(cursor.since(begin));
+            return true;
         }
         if (!items.repeat(often, cursor.since(begin))) {
             line.doubt(cursor.since(begin));
@@ -400,7 +436,7 @@ final class SequenceReader {
             return;
         }
         boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
-        if (place.everyNth > 1 && cursor.accept(Meaning.TOG)) {
+        if (place.everyNth > 0 && cursor.accept(Meaning.TOG)) {
             Work dec = new Work(
                     cursor.since(begin), Manner.DECREASE, line.lastName, 2, 1, Times.ONCE, line.hold, Target.NEXT, "");
             line.stitches = true;

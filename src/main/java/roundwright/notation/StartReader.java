@@ -366,7 +366,9 @@ final class StartReader {
     /** "Sl st in next 2 sts, ch 3, …": only a way to where the round begins. */
     private boolean chainAhead() {
         int ahead = 0;
-        while (!cursor.peek(ahead).meaning().parts() && !cursor.is(ahead, Meaning.FINISH)) {
+        while (!cursor.is(ahead, Meaning.FINISH)
+                && (!cursor.peek(ahead).meaning().parts()
+                        || cursor.is(ahead, Meaning.DASH) && cursor.is(ahead - 1, Meaning.CHAIN))) {
             ahead++;
         }
         int chain = cursor.is(ahead + 1, Meaning.NUMBER) ? ahead + 2 : ahead + 1;

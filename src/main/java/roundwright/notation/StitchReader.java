@@ -58,7 +58,8 @@ final class StitchReader {
         if (cursor.is(Meaning.TIMES) && isCore(1)) {
             cursor.next();
             timesNumber = true;
-        } else if (cursor.is(Meaning.DASH) && !cursor.peek().spaced() && isCore(1)) {
+        } else if (cursor.is(Meaning.DASH) && !cursor.peek().spaced() && isCore(1)
+                || cursor.is(Meaning.MORE) && isCore(1)) {
             cursor.next();
         }
         return number;
@@ -79,7 +80,12 @@ final class StitchReader {
             case SPECIAL -> special(core);
             case CHAIN -> simple(core, Manner.CHAIN, 0, 1);
             case SLIP -> simple(core, Manner.PLAIN, 1, 1);
-            case SKIP -> skip(core);
+            case SKIP -> {
+                if (leaves(token) && !unworkedAhead()) {
+                    return null;
+                }
+                skip(core);
+            }
             case INC -> increase(core);
             case DEC, INVDEC -> decrease(core);
             case TOG -> {
@@ -249,6 +255,20 @@ final class StitchReader {
         }
     }
 
+    /** "leave 5 sts unworked" passes stitches over; "leave a gap" does not. */
+    private boolean leaves(Token token) {
+        return Fold.of(line.text.charAt(token.start())) == 'l';
+    }
+
+    private boolean unworkedAhead() {
+        for (int ahead = 1; ahead < 7; ahead++) {
+            if (cursor.is(ahead, Meaning.UNWORKED)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** "skip", "skip next 2 sts", "miss 1". */
     private void skip(Core core) {
         cursor.next();
@@ -257,7 +277,7 @@ final class StitchReader {
         core.name = line.lastName;
         cursor.skip(Meaning.THE, Meaning.OF);
         boolean first = cursor.accept(Meaning.FIRST);
-        cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.OTHER);
+        cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.OTHER, Meaning.REMAINING);
         core.skipped = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
         core.first = first;
         cursor.skip(Meaning.DASH);
@@ -276,6 +296,7 @@ final class StitchReader {
                 Meaning.INC,
                 Meaning.DEC,
                 Meaning.SPECIAL);
+        cursor.accept(Meaning.UNWORKED);
     }
 
     private Node finish(int begin, int before, Core core) {

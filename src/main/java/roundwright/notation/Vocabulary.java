@@ -67,6 +67,7 @@ public final class Vocabulary {
                 Character.isDigit(before) && further != ')' && !(further == ' ' && i > 2 && text.charAt(i - 3) == ')');
         boolean opened = before == '(' || before == ',' || before == ' ' && further == ',';
         boolean listed = ",)*".indexOf(after) >= 0;
-        return jammed && (listed || after == ' ') || opened && listed;
+        boolean named = before == '(' && after == ')';
+        return jammed && (listed || after == ' ') || opened && listed && !named;
     }
 }
