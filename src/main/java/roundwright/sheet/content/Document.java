@@ -72,7 +72,9 @@ final class Document {
                 bookmarks(),
                 Element.of("style", style.css(landscape)));
         body.with("class", style.type().style() + kind + (style.leftHanded() ? " left" : ""));
-        return Element.of("html", head, body).with("lang", WORDS.say("language"));
+        Element html = Element.of("html", head, body).with("lang", WORDS.say("language"));
+        style.type().ground().ifPresent(color -> html.with("data-ground", color));
+        return html;
     }
 
     private Element bookmarks() {

@@ -79,12 +79,12 @@ public final class ProgressSheet {
 
     private Object canDo() {
         int reached = reached();
-        Element list = Element.styled("ul", "able");
+        Element list = Element.styled("p", "able");
         work.uses().all().stream()
                 .filter(use -> use.place().order() <= reached)
                 .map(Use::technique)
                 .map(technique -> technique.name(work.terms()))
-                .forEach(name -> list.add(Element.of("li", WORDS.say("able", TechniqueSteps.capital(name)))));
+                .forEach(name -> list.add(Element.of("span", WORDS.say("able", TechniqueSteps.capital(name))), " "));
         return list.isEmpty() ? List.of() : list;
     }
 

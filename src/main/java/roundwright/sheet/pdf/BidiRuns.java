@@ -10,6 +10,10 @@ final class BidiRuns implements BidiSplitter {
 
     @Override
     public void setParagraph(String paragraph, byte direction) {
+        if (paragraph.isEmpty()) {
+            runs = new BidiTextRun[] {new BidiTextRun(0, 0, direction)};
+            return;
+        }
         Bidi bidi = new Bidi(paragraph, flag(direction));
         int count = bidi.getRunCount();
         byte[] levels = new byte[count];

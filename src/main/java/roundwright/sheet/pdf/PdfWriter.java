@@ -4,6 +4,7 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.Color;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -37,7 +38,8 @@ public final class PdfWriter {
     private PdfWriter() {}
 
     /**
-     * The PDF of an {@code html} element with language, title, description and style sheet in its head.
+     * The PDF of an {@code html} element with language, title, description and style sheet in its head. Where it has a {@code data-ground}, every page is
+     * painted in that colour.
      *
      * @throws IllegalArgumentException where it cannot be laid out
      */
@@ -63,6 +65,10 @@ public final class PdfWriter {
     }
 
     private static byte[] save(PDDocument document, Element html) throws IOException {
+        String ground = html.attributes().get("data-ground");
+        if (ground != null) {
+            PageGround.paint(document, Color.decode(ground));
+        }
         withoutTime(document);
         document.setDocumentId(checksum(html));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -1,5 +1,7 @@
 package roundwright.sheet.style;
 
+import java.util.Optional;
+
 /** How the type of a student's sheet is set. */
 public enum TypeSetting {
     /** Twelve points and up. */
@@ -20,6 +22,11 @@ public enum TypeSetting {
     /** Its name in the style sheets. */
     public String style() {
         return style;
+    }
+
+    /** The colour of the whole page, as a style sheet writes it; empty for the paper's own. */
+    public Optional<String> ground() {
+        return this == READING ? Optional.of("#FBF5E6") : Optional.empty();
     }
 
     /** What it adds to a file's name. */
