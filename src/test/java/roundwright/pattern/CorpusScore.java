@@ -39,6 +39,7 @@ final class CorpusScore {
     final Tally stated = new Tally();
     final Tally available = new Tally();
     final Tally verdicts = new Tally();
+    final Tally unsound = new Tally();
     final Tally rightCalledWrong = new Tally();
     final Tally wrongCaught = new Tally();
     final Tally mended = new Tally();
@@ -64,12 +65,22 @@ final class CorpusScore {
             counts.count(false);
             return;
         }
+        weigh(writer, entry, line);
         if (truth.isWrong()) {
             compareWrong(writer, entry, truth, line);
         } else if (truth.isRight()) {
             compareRight(writer, entry, truth, line);
         } else {
             compareOther(writer, entry, truth, line);
+        }
+    }
+
+    /** A line said to add up must make what it states. */
+    private void weigh(Corpus.Writer writer, Corpus.Entry entry, Line line) {
+        boolean sound = line.verdict() != Verdict.ADDS_UP || makes(line).equals(line.stated());
+        unsound.count(!sound);
+        if (!sound) {
+            miss(writer, entry, line, "unsound");
         }
     }
 
@@ -163,6 +174,7 @@ final class CorpusScore {
         text.append("stated right              ").append(stated).append('\n');
         text.append("available right           ").append(available).append('\n');
         text.append("verdict right             ").append(verdicts).append('\n');
+        text.append("adds up against its sums  ").append(unsound).append('\n');
         text.append("right lines called wrong  ").append(rightCalledWrong).append('\n');
         text.append("planted mistakes caught   ").append(wrongCaught).append('\n');
         text.append("mend offered              ").append(mended).append('\n');

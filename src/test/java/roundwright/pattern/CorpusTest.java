@@ -17,7 +17,8 @@ class CorpusTest {
     private static final double CAUGHT = 0.95;
     private static final double CALLED_WRONG = 0.005;
     private static final double CALLED_WRONG_AMONG_MISTAKES = 0.005;
-    private static final double UNREAD_COUNTED = 0.07;
+    private static final double UNREAD_COUNTED = 0.06;
+    private static final double UNSOUND = 0.002;
     private static final CorpusScore RIGHT = new CorpusScore();
     private static final CorpusScore MISTAKES = new CorpusScore();
     private static final CorpusScore UNREAD = new CorpusScore();
@@ -69,5 +70,11 @@ class CorpusTest {
     void aLineThatIsNotUnderstoodNeverGetsACount() {
         assertTrue(UNREAD.unreadCounted.share() <= UNREAD_COUNTED, UNREAD.unreadCounted::toString);
         assertTrue(RIGHT.unreadCounted.share() <= UNREAD_COUNTED, RIGHT.unreadCounted::toString);
+    }
+
+    @Test
+    void aLineThatAddsUpMakesWhatItStates() {
+        assertTrue(RIGHT.unsound.share() <= UNSOUND, RIGHT.unsound::toString);
+        assertTrue(MISTAKES.unsound.share() <= UNSOUND, MISTAKES.unsound::toString);
     }
 }
