@@ -13,6 +13,8 @@ final class CountReader {
     private boolean named;
     private boolean ofSts;
     private int total;
+    private boolean counted;
+    private boolean inTotal;
     private boolean ofStitches;
 
     CountReader(Reading line) {
@@ -283,88 +285,96 @@ final class CountReader {
 
     private boolean unit(int number) {
         parts++;
-        boolean counted = true;
-        boolean inTotal = false;
+        counted = true;
+        inTotal = false;
         cursor.accept(Meaning.DASH);
-        while (true) {
-            switch (cursor.peek().meaning()) {
-                case ST, STITCH, SPECIAL, SLIP -> {
-                    ofSts |= cursor.next().is(Meaning.ST);
-                    named = true;
-                }
-                case FILLER, REMAINING, OF, NOW, AROUND, THE -> cursor.next();
-                case PER, EACH -> {
-                    if (cursor.is(Meaning.PER) && cursor.is(1, Meaning.UNKNOWN)) {
-                        cursor.at += 2;
-                        return true;
-                    }
-                    if (!cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.COMMA) && !cursor.is(1, Meaning.SHUT)) {
-                        return false;
-                    }
-                    cursor.next();
-                    cursor.accept(Meaning.ROUND);
-                }
-                case CHAIN -> {
-                    cursor.next();
-                    counted = false;
-                    if (cursor.is(Meaning.DASH) && cursor.is(1, Meaning.NUMBER)) {
-                        cursor.next();
-                        cursor.next();
-                    }
-                }
-                case NUMBER -> {
-                    if (!cursor.is(1, Meaning.CHAINSPACE)
-                            && !(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE))) {
-                        count(number, counted, inTotal);
-                        return true;
-                    }
-                    cursor.next();
-                    cursor.skip(Meaning.DASH);
-                }
-                case CHAINSPACE, SPACE, PETAL -> {
-                    cursor.next();
-                    counted = false;
-                }
-                case TOTAL -> {
-                    cursor.next();
-                    inTotal = true;
-                }
-                case IN -> {
-                    if (cursor.is(1, Meaning.EACH) && cursor.is(2, Meaning.ROUND)) {
-                        cursor.at += 3;
-                        continue;
-                    }
-                    if (cursor.is(1, Meaning.EACH) && !cursor.is(2, Meaning.ST)) {
-                        cursor.next();
-                        cursor.next();
-                        inTotal = true;
-                        continue;
-                    }
-                    if (!cursor.is(1, Meaning.TOTAL) && !cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.THE)) {
-                        return false;
-                    }
-                    cursor.next();
-                    cursor.skip(Meaning.THE, Meaning.ROUND);
-                }
-                case INC, DEC, INVDEC -> {
-                    if (parts == 1) {
-                        return false;
-                    }
-                    cursor.next();
-                    return true;
-                }
-                case TIMES, ROUND, MORE, TOG, MEASURE -> {
-                    return false;
-                }
-                default -> {
-                    count(number, counted, inTotal);
-                    return true;
-                }
-            }
+        Unit unit = Unit.MORE;
+        while (unit == Unit.MORE) {
+            unit = unitWord();
         }
+        if (unit == Unit.ENDS) {
+            count(number);
+        }
+        return unit != Unit.NO_COUNT;
     }
 
-    private void count(int number, boolean counted, boolean inTotal) {
+    /** What a word after a count says: more of its unit, its end, that it is left out, or that it is no count. */
+    private enum Unit {
+        MORE,
+        ENDS,
+        LEFT_OUT,
+        NO_COUNT
+    }
+
+    private Unit unitWord() {
+        return switch (cursor.peek().meaning()) {
+            case ST, STITCH, SPECIAL, SLIP -> {
+                ofSts |= cursor.next().is(Meaning.ST);
+                named = true;
+                yield Unit.MORE;
+            }
+            case FILLER, REMAINING, OF, NOW, AROUND, THE -> over(1);
+            case PER, EACH -> perWhat();
+            case CHAIN -> {
+                counted = false;
+                yield over(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.NUMBER) ? 3 : 1);
+            }
+            case NUMBER -> {
+                boolean jammed = cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE);
+                yield cursor.is(1, Meaning.CHAINSPACE) || jammed ? over(jammed ? 2 : 1) : Unit.ENDS;
+            }
+            case CHAINSPACE, SPACE, PETAL -> {
+                counted = false;
+                yield over(1);
+            }
+            case TOTAL -> {
+                inTotal = true;
+                yield over(1);
+            }
+            case IN -> inWhat();
+            case INC, DEC, INVDEC -> {
+                cursor.next();
+                yield parts == 1 ? Unit.NO_COUNT : Unit.LEFT_OUT;
+            }
+            case TIMES, ROUND, MORE, TOG, MEASURE -> Unit.NO_COUNT;
+            default -> Unit.ENDS;
+        };
+    }
+
+    private Unit over(int words) {
+        cursor.at += words;
+        return Unit.MORE;
+    }
+
+    /** "per round", "each, …", "2 per quarter". */
+    private Unit perWhat() {
+        if (cursor.is(Meaning.PER) && cursor.is(1, Meaning.UNKNOWN)) {
+            cursor.at += 2;
+            return Unit.LEFT_OUT;
+        }
+        boolean round = cursor.is(1, Meaning.ROUND);
+        boolean ends = cursor.is(1, Meaning.COMMA) || cursor.is(1, Meaning.SHUT);
+        return round || ends ? over(round ? 2 : 1) : Unit.NO_COUNT;
+    }
+
+    /** "in all", "in total", "in the round", "on each round". */
+    private Unit inWhat() {
+        if (cursor.is(1, Meaning.EACH) && cursor.is(2, Meaning.ROUND)) {
+            return over(3);
+        }
+        if (cursor.is(1, Meaning.EACH) && !cursor.is(2, Meaning.ST)) {
+            inTotal = true;
+            return over(2);
+        }
+        if (!cursor.is(1, Meaning.TOTAL) && !cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.THE)) {
+            return Unit.NO_COUNT;
+        }
+        cursor.next();
+        cursor.skip(Meaning.THE, Meaning.ROUND);
+        return Unit.MORE;
+    }
+
+    private void count(int number) {
         if (inTotal) {
             total = number;
             ofStitches = true;

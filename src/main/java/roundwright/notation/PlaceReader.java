@@ -132,19 +132,7 @@ final class PlaceReader {
                 return number(place);
             }
             case AROUND, ACROSS, TOEND, ROUND -> {
-                if (token.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
-                    return false;
-                }
-                if (token.is(Meaning.AROUND) && !place.noun && aroundPost()) {
-                    cursor.next();
-                    return true;
-                }
-                if (place.noun && place.next && !place.each && place.number <= 1) {
-                    return false;
-                }
-                cursor.next();
-                place.around = true;
-                return !cursor.is(Meaning.TO) || toPlace(1);
+                return around(place, token);
             }
             case HOLD -> {
                 cursor.next();
@@ -168,6 +156,22 @@ final class PlaceReader {
             case NEXT, THE, EACH, ST, STITCH, FIRST, LAST, SAME, SKIP -> true;
             default -> false;
         };
+    }
+
+    private boolean around(Place place, Token token) {
+        if (token.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
+            return false;
+        }
+        if (token.is(Meaning.AROUND) && !place.noun && aroundPost()) {
+            cursor.next();
+            return true;
+        }
+        if (place.noun && place.next && !place.each && place.number <= 1) {
+            return false;
+        }
+        cursor.next();
+        place.around = true;
+        return !cursor.is(Meaning.TO) || toPlace(1);
     }
 
     private boolean in(Place place) {
@@ -225,66 +229,68 @@ final class PlaceReader {
     }
 
     private boolean noun(Place place, Token token) {
+        return switch (token.meaning()) {
+            case ST -> (!place.noun || place.top) && named(place, token);
+            case STITCH, INC, DEC, INVDEC, SPECIAL, SLIP -> stitchAsNoun(place, token);
+            case CHAIN -> chain(place);
+            case SPACE, PETAL, CHAINSPACE -> space(place, token);
+            case RING, MAGIC, IT -> ring(place, token);
+            case OTHERSIDE -> otherSide(place);
+            case AS -> asJoin(place);
+            case JOIN -> cursor.peek(-1).is(Meaning.THE) && point(place, token);
+            case HOOK, TOP, TCHAIN, MARKER, PREVIOUS, BASE, CORNERST -> point(place, token);
+            default -> false;
+        };
+    }
+
+    /** Over a noun, which may be a plural. */
+    private boolean named(Place place, Token token) {
+        place.plural |= Fold.of(text.charAt(token.end() - 1)) == 's';
+        cursor.next();
+        place.noun = true;
+        return true;
+    }
+
+    private boolean space(Place place, Token token) {
+        if (token.is(Meaning.PETAL) && !place.each && !place.next) {
+            return false;
+        }
+        place.target = Target.SPACE;
+        place.loop |= token.is(Meaning.SPACE) && Fold.of(text.charAt(token.start())) == 'l';
+        return named(place, token);
+    }
+
+    private boolean ring(Place place, Token token) {
+        place.target = token.is(Meaning.IT) && !line.ring ? place.target : Target.RING;
+        if (token.is(Meaning.MAGIC)) {
+            line.features.add(Feature.MAGIC_RING);
+        }
+        return named(place, token);
+    }
+
+    private boolean otherSide(Place place) {
+        cursor.next();
+        cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION);
+        if (cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.CHAIN)) {
+            place.number = cursor.next().value();
+        }
+        cursor.skip(Meaning.CHAIN, Meaning.ST);
+        place.otherSide = true;
+        place.noun = true;
+        return false;
+    }
+
+    /** A point of the round that is one stitch: the base, the join, the corner, the top of the chain. */
+    private boolean point(Place place, Token token) {
         switch (token.meaning()) {
-            case ST -> {
-                if (place.noun && !place.top) {
-                    return false;
-                }
-                place.plural |= text.charAt(token.end() - 1) == 's' || text.charAt(token.end() - 1) == 'S';
-            }
-            case STITCH, INC, DEC, INVDEC, SPECIAL, SLIP -> {
-                return stitchAsNoun(place, token);
-            }
-            case CHAIN -> {
-                return chain(place);
-            }
-            case SPACE -> {
-                place.target = Target.SPACE;
-                place.loop = Fold.of(text.charAt(token.start())) == 'l';
-                place.plural |= text.charAt(token.end() - 1) == 's';
-            }
-            case PETAL -> {
-                if (!place.each && !place.next) {
-                    return false;
-                }
-                place.target = Target.SPACE;
-            }
-            case CHAINSPACE -> place.target = Target.SPACE;
-            case RING -> place.target = Target.RING;
-            case MAGIC -> {
-                place.target = Target.RING;
-                line.features.add(Feature.MAGIC_RING);
-            }
             case HOOK -> place.fromHook = true;
-            case TOP -> place.top = true;
-            case TCHAIN, MARKER, PREVIOUS -> place.top = true;
+            case CORNERST -> place.next = true;
             case BASE -> place.same = true;
             case JOIN -> {
-                if (!cursor.peek(-1).is(Meaning.THE)) {
-                    return false;
-                }
                 place.same = true;
                 place.asJoin = true;
             }
-            case IT -> place.target = line.ring ? Target.RING : place.target;
-            case CORNERST -> place.next = true;
-            case OTHERSIDE -> {
-                cursor.next();
-                cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION);
-                if (cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.CHAIN)) {
-                    place.number = cursor.next().value();
-                }
-                cursor.skip(Meaning.CHAIN, Meaning.ST);
-                place.otherSide = true;
-                place.noun = true;
-                return false;
-            }
-            case AS -> {
-                return asJoin(place);
-            }
-            default -> {
-                return false;
-            }
+            default -> place.top = true;
         }
         cursor.next();
         place.noun = true;

@@ -20,6 +20,8 @@ final class SequenceReader {
     private final RepeatWords repeats;
     private final CountReader counts;
     private final StartReader starts;
+    private final PlaceFirst places;
+    private final StrangeWords strangers;
     private final int depth;
     private final boolean inStars;
     private final Items items = new Items();
@@ -38,6 +40,8 @@ final class SequenceReader {
         this.repeats = new RepeatWords(cursor);
         this.counts = new CountReader(line);
         this.starts = new StartReader(line, items);
+        this.places = new PlaceFirst(line, items);
+        this.strangers = new StrangeWords(line, items, depth);
         this.depth = depth;
         this.inStars = inStars;
     }
@@ -102,19 +106,16 @@ final class SequenceReader {
         if (counted() || timesFirst() || repeated() || starts.read() || rounds()) {
             return;
         }
-        if (remark(token)) {
-            return;
-        }
-        if (token.meaning().parts()) {
-            cursor.next();
-            items.parted = true;
-            if (token.is(Meaning.MARK)
-                    && strange((char) token.value())
-                    && (depth > 0 || cut((char) token.value()) || stepsAhead())) {
-                line.doubt(token.span());
+        if (!strangers.remark(token)) {
+            if (token.meaning().parts()) {
+                strangers.mark();
+            } else {
+                word(token);
             }
-            return;
         }
+    }
+
+    private void word(Token token) {
         switch (token.meaning()) {
             case AND -> {
                 cursor.next();
@@ -131,11 +132,12 @@ final class SequenceReader {
             case EQUALS, FOR, OTHER, PER, IT -> cursor.next();
             case EVEN -> even(cursor.next().span());
             case IN -> {
-                cursor.next();
-                if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.THE) && cursor.is(1, Meaning.COLOUR)) {
+                boolean colour =
+                        cursor.is(1, Meaning.COLOUR) || cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR);
+                if (colour) {
+                    cursor.next();
                     items.addApart(notes.colour());
                 } else {
-                    cursor.at--;
                     step(token);
                 }
             }
@@ -190,25 +192,6 @@ final class SequenceReader {
             return false;
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
-        return true;
-    }
-
-    /** Words after the count that have no step in them: "(12), which is twice as many". */
-    private boolean remark(Token token) {
-        boolean words = switch (token.meaning()) {
-            case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS -> true;
-            default -> false;
-        };
-        if (!words
-                || depth > 0
-                || !line.counted
-                || !line.worked
-                || !items.parted
-                || stepsAhead()
-                || notes.stepAhead(0)) {
-            return false;
-        }
-        items.addApart(notes.read(Feature.OTHER));
         return true;
     }
 
@@ -380,8 +363,7 @@ final class SequenceReader {
             items.add(perhapsCount ? orCount(node) : node);
             return;
         }
-        if (line.places.starts()) {
-            placeFirst();
+        if (line.places.starts() && places.read()) {
             return;
         }
         switch (token.meaning()) {
@@ -389,17 +371,8 @@ final class SequenceReader {
             case MARKER -> items.addApart(notes.read(Feature.MARKER));
             case COLOUR, WITH -> items.addApart(notes.colour());
             case NOT -> items.addApart(notes.read(Feature.OTHER));
-            default -> unknown();
+            default -> strangers.read();
         }
-    }
-
-    /** "In a magic ring: …", "starting in 2nd ch from hook: …", "along the other side …": where what follows goes. */
-    private void leading(int begin, Place place) {
-        line.ring |= place.target == Target.RING;
-        line.foundation |= place.fromHook || place.otherSide || place.chain;
-        line.stitches |= line.ring;
-        line.features.add(line.ring ? Feature.MAGIC_RING : place.otherSide ? Feature.OVAL : Feature.FOUNDATION_CHAIN);
-        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
     }
 
     /** "*1 dc, inc* 9 dc": what stands after a bracket with no number of its own may be the count. */
@@ -410,128 +383,5 @@ final class SequenceReader {
     private static Node orCount(Node steps) {
         return new Node.Choice(
                 steps.span(), Habit.NUMBER_AT_END, List.of(steps, new Note(steps.span(), Feature.OTHER)));
-    }
-
-    /** "… and in next 4 ch" goes on with the same stitch; "in next st work 3 dc" says the place first. */
-    private void placeFirst() {
-        int begin = cursor.at;
-        Place place = line.places.read();
-        if (place == null) {
-            unknown();
-            return;
-        }
-        if (place.holdOnly()) {
-            line.hold = place.hold;
-            return;
-        }
-        boolean behind = line.unplaced != null && (items.last() == line.unplaced || items.last() instanceof Note);
-        if (place.target == Target.RING && behind && line.placeBehind(items, place)) {
-            return;
-        }
-        if (place.target == Target.RING
-                || place.fromHook
-                || place.otherSide
-                || place.ordinal > 0 && place.chain && !line.worked) {
-            leading(begin, place);
-            return;
-        }
-        boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
-        if (place.everyNth > 0 && cursor.accept(Meaning.TOG)) {
-            Work dec = new Work(
-                    cursor.since(begin), Manner.DECREASE, line.lastName, 2, 1, Times.ONCE, line.hold, Target.NEXT, "");
-            line.stitches = true;
-            line.worked = true;
-            items.add(new Meant(line, dec, 0, false, false, place).node());
-            return;
-        }
-        if (place.number > 1 && cursor.accept(Meaning.TOG)) {
-            line.stitches = true;
-            line.worked = true;
-            items.add(new Work(
-                    cursor.since(begin),
-                    Manner.DECREASE,
-                    line.lastName,
-                    place.number,
-                    1,
-                    place.each ? Times.FULL : Times.ONCE,
-                    line.hold,
-                    Target.NEXT,
-                    ""));
-            return;
-        }
-        cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
-        int number = cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes()
-                ? cursor.next().value()
-                : 0;
-        Token token = cursor.peek();
-        boolean named = token.is(Meaning.STITCH);
-        StitchName name = named ? cursor.next().name() : line.lastName;
-        if (!named && number == 0 && !goesOn && line.unplaced != null && items.last() == line.unplaced) {
-            items.nodes.set(items.nodes.size() - 1, line.placeLater(place));
-            return;
-        }
-        if (!named && number == 0 && (!line.worked || name == StitchName.ANY)) {
-            cursor.at = begin;
-            unknown();
-            return;
-        }
-        Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");
-        int each = number > 0 ? number : goesOn ? line.lastEach : 0;
-        items.add(new Meant(line, unit, each, false, false, place).node());
-        line.stitches = true;
-        line.worked = true;
-    }
-
-    /** Words that are no part of any step. Among steps they make the line doubtful; at its end, or as a sentence, not. */
-    private void unknown() {
-        int begin = cursor.at;
-        boolean dash = cursor.is(-1, Meaning.DASH) && cursor.peek(-1).spaced();
-        boolean sentence =
-                depth == 0 && (begin == 0 || dash || cursor.is(-1, Meaning.STOP) || cursor.is(-1, Meaning.SEMICOLON));
-        boolean counted = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.UNKNOWN);
-        boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
-        cursor.next();
-        while (!cursor.done()
-                && !cursor.peek().meaning().parts()
-                && !cursor.is(Meaning.SHUT)
-                && !cursor.is(Meaning.OPEN)
-                && !cursor.is(Meaning.STAR)
-                && !notes.stepAhead(0)) {
-            cursor.next();
-        }
-        boolean among = counted && !line.counted
-                || goesOn
-                || !items.parted && !items.empty()
-                || !cursor.peek().meaning().parts() && notes.stepAhead(0)
-                || !sentence && (depth > 0 || stepsAhead());
-        if (among) {
-            line.doubt(cursor.since(begin));
-        }
-        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
-    }
-
-    private static boolean strange(char mark) {
-        return "|\"#'^`".indexOf(mark) < 0;
-    }
-
-    /** Whether the mark shows that something is left out, wherever it stands before the count. */
-    private boolean cut(char mark) {
-        return "?\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted;
-    }
-
-    /** Whether any step is still to come in the line. */
-    private boolean stepsAhead() {
-        for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
-            switch (cursor.peek(ahead).meaning()) {
-                case STITCH, SPECIAL, INC, DEC, INVDEC -> {
-                    return true;
-                }
-                case NOTE, JOIN, OPEN -> {
-                    return false;
-                }
-                default -> {}
-            }
-        }
-        return false;
     }
 }

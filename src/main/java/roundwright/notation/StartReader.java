@@ -55,26 +55,7 @@ final class StartReader {
                 && !cursor.peek(1).meaning().makes()
                 && !cursor.is(1, Meaning.TIMES);
         if (numberAlone || bracket) {
-            cursor.accept(Meaning.OPEN);
-            int number = cursor.next().value();
-            if (bracket && cursor.is(Meaning.STITCH)) {
-                line.lastName = cursor.next().name();
-                line.names.add(line.lastName);
-            }
-            cursor.skip(Meaning.ST, Meaning.SHUT);
-            line.worked = true;
-            line.begun = true;
-            cursor.skip(Meaning.ST);
-            items.add(new Work(
-                    cursor.since(begin),
-                    Manner.PLAIN,
-                    line.lastName,
-                    0,
-                    1,
-                    Times.of(number),
-                    Hold.BOTH,
-                    Target.RING,
-                    ""));
+            ringOf(begin, bracket);
             return true;
         }
         if (line.unplaced != null) {
@@ -84,6 +65,24 @@ final class StartReader {
         }
         items.addApart(new Note(cursor.since(begin), Feature.MAGIC_RING));
         return true;
+    }
+
+    /** "MR 6", "MR (6)", "magic ring (6 dc)": so many stitches into it. */
+    private void ringOf(int begin, boolean bracket) {
+        cursor.accept(Meaning.OPEN);
+        int number = cursor.next().value();
+        if (bracket && cursor.is(Meaning.STITCH)) {
+            line.lastName = cursor.next().name();
+            line.names.add(line.lastName);
+        }
+        cursor.skip(Meaning.ST);
+        if (bracket) {
+            cursor.accept(Meaning.SHUT);
+        }
+        line.worked = true;
+        line.begun = true;
+        items.add(new Work(
+                cursor.since(begin), Manner.PLAIN, line.lastName, 0, 1, Times.of(number), Hold.BOTH, Target.RING, ""));
     }
 
     /** "6 mr". */

@@ -37,6 +37,8 @@ final class Linear {
     private long before;
     private boolean fillsStitches;
     private boolean fillsSpaces;
+    /** Something fills the round inside something that fills it: no number of times makes sense of that. */
+    private boolean tangled;
 
     /** Stitches taken and made, and spaces worked into. */
     private static final class Amount {
@@ -127,6 +129,7 @@ final class Linear {
     }
 
     private void add(Linear body, Times times) {
+        tangled |= body.tangled || times.fills() && body.fills();
         if (times.fills()) {
             fill(body.fixed.takes, body.fixed.makes, body.fixed.spaces, body.fixed.steps, times);
             return;
@@ -140,6 +143,9 @@ final class Linear {
 
     /** How often the filling parts are done; null where nothing tells. */
     Fill solve(long below, long spacesBelow, long stated) {
+        if (tangled) {
+            return null;
+        }
         long stitches = !fillsStitches ? 0 : stitches(below);
         long spaces = !fillsSpaces ? 0 : spaces(spacesBelow);
         if (stitches < 0 && spaces < 0 || stated < 0 && (stitches < 0 || spaces < 0)) {

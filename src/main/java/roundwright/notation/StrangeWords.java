@@ -1,0 +1,102 @@
+package roundwright.notation;
+
+import roundwright.notation.Node.Note;
+
+/** Reads over words and marks that are no part of any step, and doubts the line where they stand among its steps. */
+final class StrangeWords {
+    private final Reading line;
+    private final Cursor cursor;
+    private final Items items;
+    private final NoteReader notes;
+    private final int depth;
+
+    StrangeWords(Reading line, Items items, int depth) {
+        this.line = line;
+        this.cursor = line.cursor;
+        this.items = items;
+        this.notes = new NoteReader(line);
+        this.depth = depth;
+    }
+
+    /** A mark between steps; one that no writer parts steps with makes the line doubtful. */
+    void mark() {
+        Token token = cursor.next();
+        items.parted = true;
+        char mark = (char) token.value();
+        if (token.is(Meaning.MARK) && strange(mark) && (depth > 0 || cut(mark) || stepsAhead())) {
+            line.doubt(token.span());
+        }
+    }
+
+    /** Words that are no part of any step. Among steps they make the line doubtful; at its end, or as a sentence, not. */
+    void read() {
+        int begin = cursor.at;
+        boolean dash = cursor.is(-1, Meaning.DASH) && cursor.peek(-1).spaced();
+        boolean sentence =
+                depth == 0 && (begin == 0 || dash || cursor.is(-1, Meaning.STOP) || cursor.is(-1, Meaning.SEMICOLON));
+        boolean counted = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.UNKNOWN);
+        boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
+        cursor.next();
+        while (!cursor.done()
+                && !cursor.peek().meaning().parts()
+                && !cursor.is(Meaning.SHUT)
+                && !cursor.is(Meaning.OPEN)
+                && !cursor.is(Meaning.STAR)
+                && !notes.stepAhead(0)) {
+            cursor.next();
+        }
+        boolean among = counted && !line.counted
+                || goesOn
+                || !items.parted && !items.empty()
+                || !cursor.peek().meaning().parts() && notes.stepAhead(0)
+                || !sentence && (depth > 0 || stepsAhead());
+        if (among) {
+            line.doubt(cursor.since(begin));
+        }
+        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+
+    /** Words after the count that have no step in them: "(12), which is twice as many". */
+    boolean remark(Token token) {
+        boolean words = switch (token.meaning()) {
+            case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS -> true;
+            default -> false;
+        };
+        if (!words
+                || depth > 0
+                || !line.counted
+                || !line.worked
+                || !items.parted
+                || stepsAhead()
+                || notes.stepAhead(0)) {
+            return false;
+        }
+        items.addApart(notes.read(Feature.OTHER));
+        return true;
+    }
+
+    /** Whether any step is still to come in the line. */
+    private boolean stepsAhead() {
+        for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            switch (cursor.peek(ahead).meaning()) {
+                case STITCH, SPECIAL, INC, DEC, INVDEC -> {
+                    return true;
+                }
+                case NOTE, JOIN, OPEN -> {
+                    return false;
+                }
+                default -> {}
+            }
+        }
+        return false;
+    }
+
+    private static boolean strange(char mark) {
+        return "|\"#'^`".indexOf(mark) < 0;
+    }
+
+    /** Whether the mark shows that something is left out, wherever it stands before the count. */
+    private boolean cut(char mark) {
+        return "?\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted;
+    }
+}
