@@ -103,7 +103,27 @@ final class BareLabels {
                 && marks.get(from - 1).number()
                 && between(from - 1, from).matches("(on|for|in|at)( the)?")
                 && fits(rounds, marks.get(from - 1));
-        return after || before;
+        return after || before || inPairs(rounds, next);
+    }
+
+    /** "1-4: 6, 12, 18, 24": as many counts as rounds, each for its own. */
+    private boolean inPairs(List<Integer> rounds, int first) {
+        List<Mark> counts = new ArrayList<>();
+        for (int at = first;
+                at < marks.size()
+                        && (marks.get(at).is(Kind.JOINT) || marks.get(at).number());
+                at++) {
+            if (marks.get(at).number()) {
+                counts.add(marks.get(at));
+            }
+        }
+        return counts.size() == rounds.size()
+                && IntStream.range(0, counts.size())
+                        .allMatch(index -> known.near(
+                                Optional.empty(),
+                                rounds.get(index),
+                                counts.get(index).value(),
+                                3));
     }
 
     private boolean tells(int label, int count) {

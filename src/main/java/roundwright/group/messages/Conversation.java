@@ -31,7 +31,19 @@ final class Conversation {
         List<Finding> findings = reader.read();
         remember(findings);
         reader.topic().ifPresent(rounds -> topic = rounds);
+        oneRound(reader.readings());
         return findings;
+    }
+
+    /** What everybody speaks of, until somebody speaks of something else. */
+    private void oneRound(List<Reading> readings) {
+        List<Integer> rounds = readings.stream()
+                .flatMap(reading -> reading.rounds().stream())
+                .distinct()
+                .toList();
+        if (!rounds.isEmpty()) {
+            topic = rounds.size() == 1 ? rounds : List.of();
+        }
     }
 
     private void askedFor(List<Mark> marks) {

@@ -54,7 +54,7 @@ final class Marker {
     private void step() {
         if (inNoise()) {
             at++;
-        } else if (!(sign() || shift() || rounds() || target() || name() || part() || cue() || number())) {
+        } else if (!(target() || sign() || shift() || rounds() || name() || part() || cue() || number())) {
             at++;
         }
     }

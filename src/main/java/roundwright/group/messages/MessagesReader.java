@@ -21,11 +21,11 @@ public final class MessagesReader {
     private static final Pattern NO_NAME = Pattern.compile(
             "(?i)(r|rd|rds|rnd|rnds|row|rows|round|rounds|part|question|questions|q|ps|pps|p\\.s|note|nb|edit|update|re|fw|fwd|subject"
                     + "|total|counts?|my counts?|results?|today|tonight|yesterday|hi|hello|hey|dear|ok|so|here|mine|list|progress|lesson"
-                    + "|session|week|homework|total|sts|stitches|hook|yarn|thanks|photo|attachment|all|first|last|next|up|the|my|our|for|from|in|on|after|and)\\b.*|.*\\d.*"
+                    + "|session|week|homework|total|sts|stitches|hook|yarn|thanks|photo|attachment|sorry|yes|no|oh|well|also|all|first|last|next|up|the|my|our|for|from|in|on|after|and)\\b.*|.*\\d.*"
                     + "|.*\\b(rounds?|rnds?|rows?|stitches|sts|counts?)\\b.*");
 
     private static final Pattern A_NAME =
-            Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:[ &+,]+(?:and )?\\p{Lu}?[\\p{L}\\p{M}'’.-]*){0,3}");
+            Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:(?:[ &+,]+|,? and )\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}");
 
     private final Known known;
 

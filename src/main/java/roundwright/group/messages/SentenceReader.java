@@ -131,13 +131,14 @@ final class SentenceReader {
     /** "r1 5, r2 8 left ear": a part named at the end is that of the whole sentence. */
     private void trailingPart() {
         List<Mark> parts = marks.stream().filter(mark -> mark.is(Kind.PART)).toList();
-        if (parts.size() != 1 || marks.stream().noneMatch(Mark::number) || !message.partMayFollow()) {
+        if (parts.isEmpty() || !message.partMayFollow()) {
             return;
         }
         Mark part = parts.get(0);
+        int next = parts.size() > 1 ? parts.get(1).first() : Integer.MAX_VALUE;
         boolean last = marks.stream()
-                .noneMatch(mark ->
-                        mark.first() > part.first() && (mark.number() || mark.is(Kind.ROUNDS) || mark.is(Kind.SHIFT)));
+                .filter(mark -> part.first() < mark.first() && mark.first() < next)
+                .noneMatch(mark -> mark.number() || mark.is(Kind.ROUNDS) || mark.is(Kind.SHIFT));
         boolean after =
                 marks.stream().anyMatch(mark -> mark.first() < part.first() && (mark.number() || mark.is(Kind.SHIFT)));
         if (last && after) {

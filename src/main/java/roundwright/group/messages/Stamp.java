@@ -13,9 +13,13 @@ final class Stamp {
     static final String TIME = "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[aApP]\\.?[mM]\\.?)?";
 
     private static final String MONTHS = "jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec";
-    private static final String WEEKDAY = "(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\\.?";
+    /** What may follow the first three letters of a month: "Mar" and "March", but not "Marek". */
+    private static final String ENDING = "(?:uary|ruary|ch|il|e|y|ust|t|tember|ember|ober)?\\b";
+
+    private static final String WEEKDAY = "(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?\\b\\.?";
     private static final String DATE = "(?:\\d{1,4}[./-]\\d{1,2}[./-]\\d{2,4}|\\d{1,2}\\.?\\s(?:" + MONTHS
-            + ")[a-z]*\\.?(?:\\s\\d{4})?|(?:" + MONTHS + ")[a-z]*\\.?\\s\\d{1,2}(?:,?\\s\\d{4})?|" + WEEKDAY
+            + ")" + ENDING + "\\.?(?:\\s\\d{4})?|(?:" + MONTHS
+            + ")" + ENDING + "\\.?\\s\\d{1,2}(?:,?\\s\\d{4})?|" + WEEKDAY
             + "|today|yesterday)";
 
     /** Any stamp: a time, a date and a time, a weekday and a time, or a date alone. */
@@ -25,10 +29,10 @@ final class Stamp {
     private static final Pattern NUMBERS = Pattern.compile("(\\d{1,4})[./-](\\d{1,2})[./-](\\d{2,4})");
     private static final Pattern CLOCK =
             Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:\\s?([ap])\\.?m)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern DAY_MONTH =
-            Pattern.compile("(\\d{1,2})\\.?\\s(" + MONTHS + ")[a-z]*\\.?(?:\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern MONTH_DAY =
-            Pattern.compile("(" + MONTHS + ")[a-z]*\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern DAY_MONTH = Pattern.compile(
+            "(\\d{1,2})\\.?\\s(" + MONTHS + ")" + ENDING + "\\.?(?:\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern MONTH_DAY = Pattern.compile(
+            "(" + MONTHS + ")" + ENDING + "\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
 
     private Stamp() {}
 

@@ -33,7 +33,8 @@ final class TranscriptReader {
     private static final List<Pattern> SYSTEM =
             List.of(line("\\[" + STAMP + "\\]\\s*"), line(STAMP + "\\s*[-–—|]\\s+"));
 
-    private static final Pattern NAME_ALONE = line("(?<name>" + NAME + ")\\s*(?::|\\s[-–—]|\\s[=]>?)\\s*");
+    private static final Pattern NAME_ALONE =
+            line("(?:[-*•]\\s*|\\d{1,2}[.)]\\s+)?(?<name>" + NAME + ")\\s*(?::|\\s[-–—]|\\s[=]>?)\\s*");
     private static final Pattern HEADER = line("(?<key>from|sent|date|to|cc|subject|re|von|an)\\s*:\\s*(?<value>.*)$");
     private static final Pattern QUOTE_BEGINS =
             Pattern.compile("(?i)^\\s*on\\b.*\\bwrote:\\s*$|^\\s*-{2,}\\s*(original|forwarded).*");
@@ -104,7 +105,7 @@ final class TranscriptReader {
             begin(from, found.get(), stamped ? Optional.of(found.get().group("stamp")) : Optional.empty());
         } else if (SYSTEM.stream().anyMatch(pattern -> pattern.matcher(line).find())) {
             finish(from);
-            quoted.add(new Span(from, to));
+            begun = Math.min(to + 1, text.length());
         } else {
             unstamped(line, from, to);
         }
@@ -134,7 +135,9 @@ final class TranscriptReader {
         } else if (header.group("key").matches("(?i)sent|date")) {
             stamp = Optional.of(value);
         }
-        quoted.add(new Span(from, to));
+        if (!header.group("key").equalsIgnoreCase("subject")) {
+            quoted.add(new Span(from, to));
+        }
     }
 
     private void begin(int from, Matcher found, Optional<String> newStamp) {

@@ -46,6 +46,14 @@ record MessageTable(String name, Expectations expectations, List<String> student
         return new MessageTable("hare", HARE, List.of(), samples("hare"));
     }
 
+    static MessageTable evening() {
+        return new MessageTable("evening", HARE, List.of(), samples("evening"));
+    }
+
+    static MessageTable village() {
+        return new MessageTable("village", BALL, group().students(), samples("village"));
+    }
+
     static MessageTable group() {
         List<String> students = List.of(
                 "Odalys Brandt",

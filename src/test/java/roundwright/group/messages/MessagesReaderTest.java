@@ -18,7 +18,9 @@ class MessagesReaderTest {
                 MessageTable.group(),
                 MessageTable.kitchen(),
                 MessageTable.train(),
-                MessageTable.hare());
+                MessageTable.hare(),
+                MessageTable.evening(),
+                MessageTable.village());
     }
 
     @ParameterizedTest
