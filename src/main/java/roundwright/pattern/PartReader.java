@@ -15,6 +15,9 @@ import roundwright.notation.WrittenLine.Reference;
 
 /** Reads the lines of one part in order, each against the round below it. */
 final class PartReader {
+    /** No piece has as many rounds; what comes after them is read, but is nothing to do. */
+    private static final int MOST_ITEMS = 100_000;
+
     private final Terms terms;
     private final Leaning leaning;
     private final Interpreter interpreter;
@@ -262,7 +265,7 @@ final class PartReader {
             return;
         }
         int first = written.label().map(WrittenLine.Label::first).orElse(number + 1);
-        for (int i = 0; i < worked.size(); i++) {
+        for (int i = 0; i < worked.size() && items.size() < MOST_ITEMS; i++) {
             number = first + i;
             byNumber.put(number, worked.get(i));
             boolean end = i == worked.size() - 1;

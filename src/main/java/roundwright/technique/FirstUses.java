@@ -50,7 +50,11 @@ public final class FirstUses {
         this.places = places(pattern);
         Occasions occasions = new Occasions(techniques);
         for (Place place : places) {
-            for (String id : techniques.uses(place.item().line())) {
+            boolean sameLine = place.index() > 0
+                    && places.get(place.order() - 1).item().line()
+                            == place.item().line();
+            for (String id :
+                    sameLine ? List.<String>of() : techniques.uses(place.item().line())) {
                 if (!id.equals(COLOUR_CHANGE) || occasions.workBelow(place)) {
                     first.putIfAbsent(id, place);
                 }

@@ -16,10 +16,13 @@ import roundwright.technique.FirstUses.Place;
 /** Goes through a pattern from item to item and says which groundwork the item's occasion asks for. */
 final class Occasions {
     private static final Pattern REPEATS = Pattern.compile(
-            "(?i)[x×*]\\s?\\d|\\d\\s?[x×]|\\btimes\\b|\\brep(?:eat)?\\b|\\btwice\\b|[(\\[{].*,.*[)\\]}]");
+            "(?i)[x×*]\\s?\\d|\\d\\s?[x×]|\\btimes\\b|\\brep(?:eat)?\\b|\\btwice\\b|[(\\[{][^()\\[\\]{}]{1,80},[^()\\[\\]{}]{1,80}[)\\]}]");
 
     private final Map<Occasion, List<String>> groundwork = new EnumMap<>(Occasion.class);
     private Optional<Place> below = Optional.empty();
+
+    /** How many rounds of one line have come in a row: the third of a range is like the second. */
+    private int run;
 
     Occasions(Techniques techniques) {
         for (Technique technique : techniques.all()) {
@@ -39,6 +42,11 @@ final class Occasions {
     /** Ids of the groundwork that an item asks for; items have to be given in working order. */
     List<String> at(Place place) {
         if (!(place.item() instanceof Round round)) {
+            return List.of();
+        }
+        run = below.filter(other -> other.item().line() == round.line()).isPresent() ? run + 1 : 1;
+        if (run > 2) {
+            below = Optional.of(place);
             return List.of();
         }
         Optional<Round> under =

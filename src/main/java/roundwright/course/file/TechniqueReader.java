@@ -35,6 +35,10 @@ final class TechniqueReader {
         for (Section section : sections) {
             if (section.title().isBlank()) {
                 problems.error("technique-unnamed", section.heading());
+            } else if (own.stream()
+                    .anyMatch(other -> other.id().equals(id(section.title().text())))) {
+                problems.error(
+                        "technique-repeated", section.heading(), section.title().text());
             } else {
                 Keys.TECHNIQUE.check(section, problems);
                 own.add(technique(section));

@@ -59,6 +59,10 @@ class HostileFilesTest {
                 of("marks", HEAD, "\uFEFF"),
                 of("half pairs", HEAD, "\uD83E"),
                 of("zeros", HEAD, "\0"),
+                new Case("long ranges", HEAD + "- Rnds 2-999999999: dc in each st around (6)\n".repeat(3000)),
+                new Case(
+                        "one long range",
+                        HEAD + "- Rnds 2-99999: dc in each st around (6)\n\n## Lesson 1: L\n\n- rounds: P 1-99999\n"),
                 new Case("stairs", HEAD + stairs()));
     }
 
