@@ -65,6 +65,8 @@ class AccessibilityTest {
                 Deed.REGISTER,
                 Deed.NOTE,
                 Deed.KEYS,
+                Deed.SHEETS,
+                Deed.PASTE_MESSAGES,
                 Deed.EDIT_PATTERN);
     }
 

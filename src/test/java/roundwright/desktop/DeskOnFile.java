@@ -99,6 +99,16 @@ public final class DeskOnFile implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> chooseFolder() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Work longWork() {
+            return Work.atOnce();
+        }
+
+        @Override
         public void rememberLook() {
             // there is no next start
         }

@@ -50,7 +50,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
         words.add(heading);
         words.add(subheading);
         PageCard grid = new PageCard(table)
-                .top(new HeadRow(words, deeds.button(Deed.REGISTER), deeds.button(Deed.ADD_STUDENTS)))
+                .top(new HeadRow(words, deeds.button(Deed.REGISTER), deeds.button(Deed.PASTE_MESSAGES)))
                 .foot(foot());
         grid.scroll().setRowHeaderView(names);
         grid.scroll().getRowHeader().setOpaque(false);

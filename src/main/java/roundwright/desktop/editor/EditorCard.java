@@ -6,10 +6,8 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import roundwright.course.file.FileProblem;
+import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Card;
@@ -36,7 +34,7 @@ public final class EditorCard extends Card implements Flowing {
     private final CourseText text;
     private final Text summary = Text.muted("");
     private final Stack foot = new Stack();
-    private final transient Timer typing = new Timer(PAUSE, event -> take());
+    private final transient WhenTyped typing;
     private transient Optional<FileProblem> shown = Optional.empty();
 
     /** Goes back to what was there before when it is left. */
@@ -44,7 +42,6 @@ public final class EditorCard extends Card implements Flowing {
         super(new BorderLayout());
         presenter = new EditorPresenter(desk, this::read);
         text = new CourseText(presenter);
-        typing.setRepeats(false);
         Wrap words = new Wrap(1);
         words.add(Text.heading(WORDS.say("editor-head")));
         words.add(summary);
@@ -61,7 +58,7 @@ public final class EditorCard extends Card implements Flowing {
         Keys.bind(text, "alt ENTER", this::takeSuggestion);
         Keys.bind(text, "F8", this::nextProblem);
         text.addCaretListener(event -> showProblem(presenter.near(text.getCaretPosition())));
-        text.getDocument().addDocumentListener(new Typed());
+        typing = WhenTyped.into(text, PAUSE, this::take);
         desk.listen(matters -> keepUp());
         read();
     }
@@ -74,7 +71,7 @@ public final class EditorCard extends Card implements Flowing {
     /** Text that came from elsewhere, as from undo, takes the place of what is shown. */
     private void keepUp() {
         boolean mine = text.getText().equals(presenter.kept());
-        if (!mine && !typing.isRunning() && presenter.readText().equals(text.getText())) {
+        if (!mine && !typing.waiting() && presenter.readText().equals(text.getText())) {
             int caret = text.getCaretPosition();
             text.setText(presenter.kept());
             text.setCaretPosition(Math.min(caret, text.getDocument().getLength()));
@@ -144,22 +141,5 @@ public final class EditorCard extends Card implements Flowing {
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(Space.points(560), Space.points(HEIGHT));
-    }
-
-    private final class Typed implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            typing.restart();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            typing.restart();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            // only the dress of the text has changed
-        }
     }
 }

@@ -6,10 +6,9 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.ListCellRenderer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Keys;
 import roundwright.desktop.look.Prose;
@@ -21,6 +20,7 @@ import roundwright.wording.Wording;
 
 /** The field and what it finds. Up and down choose, Enter goes there. */
 public final class FindCard extends AskCard {
+    private static final int PAUSE = 60;
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient Desk desk;
@@ -52,7 +52,7 @@ public final class FindCard extends AskCard {
                 go();
             }
         });
-        field.getDocument().addDocumentListener(new Typed());
+        WhenTyped.into(field, PAUSE, this::look);
         answer(WORDS.say("find-go"), this::go);
         cancel(asking);
     }
@@ -94,23 +94,6 @@ public final class FindCard extends AskCard {
             getParent().revalidate();
         }
         repaint();
-    }
-
-    private final class Typed implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            look();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            look();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            // only the dress of the text has changed
-        }
     }
 
     private static final class Row implements ListCellRenderer<Found> {

@@ -18,6 +18,12 @@ public final class Bar extends Painted {
         this.tone = tone;
     }
 
+    /** Another share. */
+    public void setShare(double share) {
+        this.share = share;
+        repaint();
+    }
+
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(Space.of(10), Space.points(HEIGHT));

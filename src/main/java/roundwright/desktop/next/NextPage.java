@@ -118,6 +118,9 @@ public final class NextPage extends JPanel implements FirstFocus {
         });
         right.below(0, new Text(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
         page.way().forEach(each -> right.below(0.25, new WayRow(each, course.terms())));
+        Wrap buttons = right.below(3, new Wrap(1));
+        buttons.add(deeds.mainButton(Deed.STUDENT_SHEET));
+        buttons.add(deeds.button(Deed.STUDENT_WEB_PAGE));
     }
 
     @Override

@@ -33,7 +33,8 @@ public final class PlanPage extends JPanel implements FirstFocus {
         presenter = new LessonsPresenter(desk);
         table = new LessonsTable(presenter);
         PageCard lessons = new PageCard(table)
-                .top(new HeadRow(heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN)));
+                .top(new HeadRow(
+                        heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
         this.desk = desk;
         planning = new PageScroll(new TwoCards(lessons, new RoundCard(desk), 0.63));
         add(planning);

@@ -18,6 +18,7 @@ import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.Frame;
 import roundwright.desktop.window.MainPanel;
+import roundwright.desktop.work.Work;
 import roundwright.wording.Wording;
 
 /** The frame round the panel: title, place on the screen, file choosers, and closing. */
@@ -28,6 +29,7 @@ final class MainWindow implements Frame {
     private static final int ENOUGH_TO_GRASP = 80;
 
     private final JFrame frame = new JFrame();
+    private final Work longWork = Work.queue();
     private final Folders folders;
     private final Desk desk;
     private final MainPanel panel;
@@ -102,6 +104,22 @@ final class MainWindow implements Frame {
         return chooser.showSaveDialog(frame) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
                 : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> chooseFolder() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        chooser.setDialogTitle(WORDS.say("choose-folder"));
+        chooser.setApproveButtonText(WORDS.say("choose-folder-here"));
+        return chooser.showSaveDialog(frame) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
+    public Work longWork() {
+        return longWork;
     }
 
     private static JFileChooser chooser() {

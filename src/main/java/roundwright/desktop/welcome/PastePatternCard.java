@@ -3,12 +3,10 @@ package roundwright.desktop.welcome;
 import java.util.List;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.ask.Fields;
+import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.work.Task;
@@ -30,7 +28,6 @@ public final class PastePatternCard extends AskCard {
     private final JTextField minutes = new JTextField("90");
     private final JTextArea pattern = Fields.lines("", 11);
     private final Prose understood = Prose.body("");
-    private final transient Timer reading = new Timer(PAUSE, event -> read());
 
     public PastePatternCard(Desk desk, Asking asking) {
         super(WORDS.say("paste-head"), 640);
@@ -42,8 +39,7 @@ public final class PastePatternCard extends AskCard {
         row(WORDS.say("paste-minutes"), minutes, WORDS.say("paste-minutes-hint"));
         answer(WORDS.say("paste-answer"), this::make);
         cancel(asking);
-        reading.setRepeats(false);
-        pattern.getDocument().addDocumentListener(new Typed());
+        WhenTyped.into(pattern, PAUSE, this::read);
     }
 
     private void read() {
@@ -127,22 +123,5 @@ public final class PastePatternCard extends AskCard {
                 desk.tell(String.valueOf(failure.getMessage()));
             }
         });
-    }
-
-    private final class Typed implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            reading.restart();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            reading.restart();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            // only the dress of the text has changed
-        }
     }
 }

@@ -2,6 +2,7 @@ package roundwright.desktop.window;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import roundwright.desktop.work.Work;
 
 /** What only a real window can do for the panel inside it. */
 public interface Frame {
@@ -10,6 +11,12 @@ public interface Frame {
 
     /** Asks where to write a file of a suggested name. */
     Optional<Path> chooseTarget(String suggested);
+
+    /** Asks for a folder to write into. */
+    Optional<Path> chooseFolder();
+
+    /** A queue for work that takes seconds. */
+    Work longWork();
 
     /** Keeps how the window looks for the next start. */
     void rememberLook();

@@ -64,6 +64,7 @@ public final class MainPanel extends JPanel implements Asking {
         strip = new StripPanel(stripPresenter::choose);
         notice = new NoticeBar(desk::clearNotice);
         new WindowDeeds(desk, deeds, this, frame).bind();
+        SheetDeeds.bind(desk, deeds, this, frame);
         holder.setOpaque(false);
         add(overlay);
         add(header);

@@ -44,7 +44,7 @@ final class Menus {
         }
         add(menu, List.of(Deed.ADD_GROUP, Deed.ADD_STUDENTS));
         menu.addSeparator();
-        add(menu, List.of(Deed.SAMPLE_COURSE, Deed.PASTE_PATTERN, Deed.OPEN_COURSE, Deed.SAVE_COURSE));
+        add(menu, List.of(Deed.SAMPLE_COURSE, Deed.PASTE_PATTERN, Deed.OPEN_COURSE, Deed.SAVE_COURSE, Deed.SHEETS));
         menu.show(below, 0, below.getHeight());
     }
 
@@ -53,7 +53,15 @@ final class Menus {
         JPopupMenu menu = new JPopupMenu();
         add(menu, List.of(Deed.UNDO, Deed.REDO));
         menu.addSeparator();
-        add(menu, List.of(Deed.SPLIT, Deed.EDIT_PATTERN, Deed.REGISTER, Deed.NOTE, Deed.EDIT_STUDENT));
+        add(
+                menu,
+                List.of(
+                        Deed.SPLIT,
+                        Deed.EDIT_PATTERN,
+                        Deed.REGISTER,
+                        Deed.PASTE_MESSAGES,
+                        Deed.NOTE,
+                        Deed.EDIT_STUDENT));
         menu.addSeparator();
         add(menu, List.of(Deed.HIDE_NAMES, Deed.LIGHT_OR_DARK, Deed.LARGER, Deed.SMALLER, Deed.USUAL_SIZE));
         menu.addSeparator();

@@ -23,6 +23,7 @@ import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.find.FindCard;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.messages.MessagesCard;
 import roundwright.desktop.welcome.PastePatternCard;
 import roundwright.desktop.work.Task;
 import roundwright.group.Student;
@@ -86,6 +87,7 @@ final class WindowDeeds {
         deeds.on(Deed.STUDENT_BEFORE, () -> turn(-1));
         deeds.on(Deed.STUDENT_AFTER, () -> turn(1));
         deeds.on(Deed.REGISTER, () -> asking.ask(new RegisterCard(desk, asking)));
+        deeds.on(Deed.PASTE_MESSAGES, () -> asking.ask(new MessagesCard(desk, asking)));
         deeds.on(
                 Deed.EDIT_STUDENT,
                 () -> desk.student().ifPresent(student -> asking.ask(new StudentCard(desk, asking, student))));
@@ -118,6 +120,7 @@ final class WindowDeeds {
         deeds.enable(Deed.ADD_STUDENTS, group);
         deeds.enable(Deed.REGISTER, student);
         deeds.enable(Deed.EDIT_STUDENT, student);
+        deeds.enable(Deed.PASTE_MESSAGES, student);
         deeds.enable(Deed.STUDENT_BEFORE, student);
         deeds.enable(Deed.STUDENT_AFTER, student);
         deeds.enable(Deed.NOTE, student && desk.place().isPresent());
