@@ -1,8 +1,7 @@
 package roundwright.command;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,9 +60,6 @@ final class MistakesCommand extends Verb {
         this.terminal = terminal;
     }
 
-    /** A row's explanation with what came before it. */
-    private record Explained(CountsFile.Row row, Explanation explanation, Optional<Advice> advice) {}
-
     @Override
     int run() throws CommandException {
         if (!rates.equals("story") && !rates.equals("learned")) {
@@ -74,42 +70,48 @@ final class MistakesCommand extends Verb {
         Course course = source.course();
         CountsFile counts = CountsFile.read(TextSource.read(countsName, terminal), course.pattern());
         counts.problems().forEach(terminal.err()::println);
-        List<Explained> explained = explain(course, counts);
-        if (json) {
-            explained.forEach(each -> terminal.out()
-                    .println(Json.line(MistakesJson.of(each.row().student(), each.explanation(), each.advice()))));
-        } else {
-            print(course, explained);
-        }
+        explain(course, counts);
         return counts.problems().isEmpty() ? status : ExitStatus.INPUT_HAS_ERRORS;
     }
 
-    private List<Explained> explain(Course course, CountsFile counts) {
+    /** Deals with one student after another; what is said of a row is printed as soon as all rows before it have been. */
+    private void explain(Course course, CountsFile counts) {
         List<CountReport> reports =
                 counts.rows().stream().map(CountsFile.Row::report).toList();
-        Explanations explanations = Explanations.of(course.pattern(), reports, rates(course, reports));
-        Map<Long, Explanation> bySequence = new HashMap<>();
-        Map<StudentId, List<Explanation>> byStudent = new LinkedHashMap<>();
-        for (CountReport report : reports) {
-            byStudent.computeIfAbsent(report.student(), explanations::of);
-        }
-        byStudent
-                .values()
-                .forEach(list -> list.forEach(
-                        explanation -> bySequence.put(explanation.report().sequence(), explanation)));
         Adviser adviser = new Adviser(course.pattern(), course.settings().pace());
-        Map<StudentId, List<Explanation>> before = new HashMap<>();
-        List<Explained> explained = new ArrayList<>();
-        for (CountsFile.Row row : counts.rows()) {
-            Explanation explanation = bySequence.get(row.report().sequence());
-            if (explanation != null) {
-                List<Explanation> earlier =
-                        before.computeIfAbsent(row.report().student(), student -> new ArrayList<>());
-                explained.add(new Explained(row, explanation, adviser.of(explanation, earlier)));
-                earlier.add(explanation);
+        Sentences sentences = new Sentences(course.pattern().terms());
+        Map<State, Integer> totals = new EnumMap<>(State.class);
+        InOrder lines = new InOrder(terminal.out(), reports.size());
+        for (int row = 0; row < reports.size(); row++) {
+            if (reports.get(row).count().isEmpty() && reports.get(row).checks().isEmpty()) {
+                lines.put(row, "");
             }
         }
-        return explained;
+        Explanations.each(course.pattern(), reports, rates(course, reports), (student, explanations) -> {
+            for (int index = 0; index < explanations.size(); index++) {
+                Explanation explanation = explanations.get(index);
+                totals.merge(explanation.state(), 1, Integer::sum);
+                Optional<Advice> advice = adviser.of(explanation, explanations.subList(0, index));
+                int row = (int) explanation.report().sequence() - 1;
+                String name = counts.rows().get(row).student();
+                lines.put(
+                        row,
+                        json
+                                ? Json.line(MistakesJson.of(name, explanation, advice))
+                                : words(name, explanation, advice, sentences));
+            }
+        });
+        lines.end();
+        if (!json) {
+            printTotals(totals);
+        }
+    }
+
+    private void printTotals(Map<State, Integer> totals) {
+        int right = totals.getOrDefault(State.RIGHT, 0);
+        int off = totals.getOrDefault(State.OFF, 0);
+        int again = totals.getOrDefault(State.CANNOT_EXPLAIN, 0);
+        terminal.out().println(WORDS.say("mistakes.total", right + off + again, right, off, again));
     }
 
     private Function<StudentId, Rates> rates(Course course, List<CountReport> reports) {
@@ -120,44 +122,29 @@ final class MistakesCommand extends Verb {
         return student -> learning.student(student).rates();
     }
 
-    private void print(Course course, List<Explained> explained) {
-        Sentences sentences = new Sentences(course.pattern().terms());
-        explained.stream()
-                .filter(each -> each.explanation().state() != State.RIGHT)
-                .forEach(each -> print(each, sentences));
-        terminal.out()
-                .println(WORDS.say(
-                        "mistakes.total",
-                        explained.size(),
-                        count(explained, State.RIGHT),
-                        count(explained, State.OFF),
-                        count(explained, State.CANNOT_EXPLAIN)));
-    }
-
-    private static int count(List<Explained> explained, State state) {
-        return (int) explained.stream()
-                .filter(each -> each.explanation().state() == state)
-                .count();
-    }
-
-    private void print(Explained each, Sentences sentences) {
-        CountReport report = each.row().report();
-        terminal.out()
-                .println(WORDS.say(
-                        "mistakes.line",
-                        each.row().student(),
-                        report.part(),
-                        report.round(),
-                        report.count().orElse(0),
-                        each.explanation().written().orElse(0),
-                        sentences.causes(each.explanation(), each.explanation().soFar())));
-        each.explanation()
+    /** Nothing for a count that is right. */
+    private static String words(String student, Explanation explanation, Optional<Advice> advice, Sentences sentences) {
+        if (explanation.state() == State.RIGHT) {
+            return "";
+        }
+        CountReport report = explanation.report();
+        List<String> lines = new ArrayList<>();
+        lines.add(WORDS.say(
+                "mistakes.line",
+                student,
+                report.part(),
+                report.round(),
+                report.count().orElse(0),
+                explanation.written().orElse(0),
+                sentences.causes(explanation, explanation.soFar())));
+        explanation
                 .question()
                 .filter(question -> question.gain() > WORTH_SAYING)
-                .ifPresent(question -> terminal.out().println("  " + WORDS.say("mistakes.ask", question.words())));
-        each.advice().map(Advice::best).ifPresent(choice -> {
-            terminal.out().println("  " + WORDS.say("mistakes.do", choice.words(), Math.round(choice.minutes())));
-            choice.line().ifPresent(line -> terminal.out().println("  " + WORDS.say("mistakes.work", line)));
+                .ifPresent(question -> lines.add("  " + WORDS.say("mistakes.ask", question.words())));
+        advice.map(Advice::best).ifPresent(choice -> {
+            lines.add("  " + WORDS.say("mistakes.do", choice.words(), Math.round(choice.minutes())));
+            choice.line().ifPresent(line -> lines.add("  " + WORDS.say("mistakes.work", line)));
         });
+        return String.join(System.lineSeparator(), lines);
     }
 }

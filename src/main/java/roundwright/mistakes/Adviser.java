@@ -3,11 +3,13 @@ package roundwright.mistakes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import roundwright.group.CountReport;
 import roundwright.group.RoundPlace;
 import roundwright.mistakes.Advice.Choice;
@@ -41,6 +43,10 @@ public final class Adviser {
 
     private final Pattern pattern;
     private final double pace;
+    private final Map<Mend, Optional<String>> lines = new ConcurrentHashMap<>();
+
+    /** A round that has to take up so many stitches too many below. */
+    private record Mend(RoundPlace place, int over) {}
 
     /** @param pace stitches a minute of the student, where known */
     public Adviser(Pattern pattern, OptionalDouble pace) {
@@ -126,7 +132,7 @@ public final class Adviser {
 
     private Choice putRight(Off off) {
         Optional<Round> next = off.later().stream().findFirst();
-        Optional<String> line = next.flatMap(round -> new Mending(pattern.terms(), round).line(off.over()));
+        Optional<String> line = next.flatMap(round -> mendingLine(off.part().name(), round, off.over()));
         int amount = Math.abs(off.over());
         int inRound = next.map(Round::number).orElse(off.finding().round());
         Optional<String> against = againstPuttingRight(off, line);
@@ -141,6 +147,14 @@ public final class Adviser {
                 against.isEmpty() ? line : Optional.empty(),
                 words,
                 List.of());
+    }
+
+    private Optional<String> mendingLine(String part, Round round, int over) {
+        return Math.abs(over) > MOST_PUT_RIGHT
+                ? Optional.empty()
+                : lines.computeIfAbsent(
+                        new Mend(new RoundPlace(part, round.number()), over),
+                        mend -> new Mending(pattern.terms(), round).line(over));
     }
 
     private static Optional<String> againstPuttingRight(Off off, Optional<String> line) {

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import roundwright.group.CountReport;
 import roundwright.group.StudentId;
 import roundwright.mistakes.chain.Finding;
-import roundwright.mistakes.chain.PartStory;
 import roundwright.mistakes.chain.PatternStory;
 import roundwright.mistakes.chain.StudentChain;
 import roundwright.mistakes.chain.WorkedRound;
@@ -21,30 +22,31 @@ import roundwright.pattern.Pattern;
 /**
  * Explains the reports of any number of students on one pattern.
  *
- * <p>Work is shared between students with the same rates. One new report is explained in about a millisecond. Not for several
- * threads at once.
+ * <p>Work is shared between students with the same rates. One new report of a student who was dealt with lately is explained in
+ * about a millisecond; for another their earlier reports are gone through again first. Not for several threads at once.
  */
 public final class Explanations {
+    /** Chains of so many students, and what was worked out for so many different rates, are kept: a group's worth. */
+    private static final int KEPT = 40;
+
     private final Pattern pattern;
     private final Function<StudentId, Rates> rates;
-    private final Map<Rates, PatternStory> stories = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Rates, PatternStory> eldest) {
-            return size() > STORIES_KEPT;
-        }
-    };
+    private final Map<Rates, PatternStory> stories = new Latest<>();
+    private final Map<StudentId, StudentChain> chains = new Latest<>();
     private final Map<StudentId, Student> students = new LinkedHashMap<>();
 
-    /** Each student has a story of their own where their rates are their own; of these the ones used last are kept. */
-    private static final int STORIES_KEPT = 40;
+    /** What a student reported, and what each report said as it came. */
+    private record Student(List<CountReport> reports, Map<CountReport, Finding> found) {}
 
-    /** A student's chain with what was found from each report as it came. */
-    private static final class Student {
-        private final StudentChain chain;
-        private final Map<CountReport, Finding> found = new LinkedHashMap<>();
+    /** Keeps what was used last. */
+    private static final class Latest<K, V> extends LinkedHashMap<K, V> {
+        Latest() {
+            super(16, 0.75f, true);
+        }
 
-        Student(StudentChain chain) {
-            this.chain = chain;
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+            return size() > KEPT;
         }
     }
 
@@ -57,33 +59,61 @@ public final class Explanations {
     /** All of a group's reports, in the order in which they were entered. */
     public static Explanations of(Pattern pattern, List<CountReport> reports, Function<StudentId, Rates> rates) {
         Explanations explanations = new Explanations(pattern, rates);
-        reports.forEach(explanations::add);
+        byStudent(reports).values().forEach(own -> own.forEach(explanations::add));
         return explanations;
+    }
+
+    /** Hands out the explanations of one student after another and keeps none, so that any number can be dealt with. */
+    public static void each(
+            Pattern pattern,
+            List<CountReport> reports,
+            Function<StudentId, Rates> rates,
+            BiConsumer<StudentId, List<Explanation>> taker) {
+        Explanations explanations = new Explanations(pattern, rates);
+        byStudent(reports).forEach((student, own) -> {
+            own.forEach(explanations::add);
+            taker.accept(student, explanations.of(student));
+            explanations.students.remove(student);
+        });
+    }
+
+    private static Map<StudentId, List<CountReport>> byStudent(List<CountReport> reports) {
+        return reports.stream()
+                .collect(Collectors.groupingBy(CountReport::student, LinkedHashMap::new, Collectors.toList()));
     }
 
     /** Adds the next report; whether it says anything that can be explained. */
     public boolean add(CountReport report) {
         Student student =
-                students.computeIfAbsent(report.student(), id -> new Student(new StudentChain(story(rates.apply(id)))));
-        Optional<Finding> finding = student.chain.add(report);
-        finding.ifPresent(found -> student.found.put(report, found));
+                students.computeIfAbsent(report.student(), id -> new Student(new ArrayList<>(), new LinkedHashMap<>()));
+        Optional<Finding> finding = chain(report.student()).add(report);
+        student.reports().add(report);
+        finding.ifPresent(found -> student.found().put(report, found));
         return finding.isPresent();
     }
 
-    private PatternStory story(Rates same) {
-        return stories.computeIfAbsent(same, key -> new PatternStory(pattern, key));
+    private StudentChain chain(StudentId id) {
+        StudentChain known = chains.get(id);
+        if (known != null) {
+            return known;
+        }
+        StudentChain chain =
+                new StudentChain(stories.computeIfAbsent(rates.apply(id), same -> new PatternStory(pattern, same)));
+        students.get(id).reports().forEach(chain::enter);
+        chains.put(id, chain);
+        return chain;
     }
 
     /** The explanation of every report of a student, in the order of the reports. */
     public List<Explanation> of(StudentId id) {
-        Student student = students.get(id);
-        if (student == null) {
+        if (!students.containsKey(id)) {
             return List.of();
         }
-        Map<Long, Finding> after = student.chain.afterAll();
+        StudentChain chain = chain(id);
+        Map<Long, Finding> after = chain.afterAll();
         List<Explanation> explanations = new ArrayList<>();
-        student.found.forEach((report, soFar) -> {
-            Optional<WorkedRound> round = round(student.chain.story(), report);
+        students.get(id).found().forEach((report, soFar) -> {
+            Optional<WorkedRound> round = chain.story().round(report.part(), report.round());
             explanations.add(new Explanation(
                     report,
                     round.map(WorkedRound::count).orElse(OptionalInt.empty()),
@@ -94,13 +124,5 @@ public final class Explanations {
                     after.get(report.sequence())));
         });
         return explanations;
-    }
-
-    private static Optional<WorkedRound> round(PatternStory story, CountReport report) {
-        Optional<PartStory> part = story.part(report.part());
-        return part.flatMap(in -> {
-            OptionalInt place = in.place(report.round());
-            return place.isPresent() ? Optional.of(in.rounds().get(place.getAsInt())) : Optional.empty();
-        });
     }
 }

@@ -47,6 +47,14 @@ public final class PatternStory {
         return parts.stream().filter(part -> part.name().equals(name)).findFirst();
     }
 
+    /** A round of the pattern, where it has it. */
+    public Optional<WorkedRound> round(String part, int number) {
+        return part(part).flatMap(in -> {
+            OptionalInt place = in.place(number);
+            return place.isPresent() ? Optional.of(in.rounds().get(place.getAsInt())) : Optional.empty();
+        });
+    }
+
     private PartStory story(Part part) {
         List<Round> rounds = part.rounds();
         Optional<PartStory> base = rounds.isEmpty() ? Optional.empty() : base(rounds.get(0));

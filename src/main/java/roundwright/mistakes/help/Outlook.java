@@ -6,14 +6,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import roundwright.group.RoundPlace;
 import roundwright.mistakes.Sentences;
 import roundwright.mistakes.chain.PatternStory;
-import roundwright.mistakes.chain.WorkedRound;
 import roundwright.mistakes.story.Kind;
 import roundwright.mistakes.story.Kinds;
 import roundwright.mistakes.story.Landing;
+import roundwright.mistakes.story.WrittenRound;
 import roundwright.wording.Wording;
 
 /**
@@ -38,22 +37,13 @@ public record Outlook(RoundPlace place, double wrong, List<Share> causes) {
 
     /** The outlook of a round by the rates of a story; empty where its line was not understood. */
     public static Optional<Outlook> of(PatternStory story, RoundPlace place) {
-        return story.part(place.part()).flatMap(part -> {
-            OptionalInt index = part.place(place.round());
-            if (index.isEmpty()) {
-                return Optional.empty();
-            }
-            WorkedRound round = part.rounds().get(index.getAsInt());
-            OptionalInt below = round.line().isEmpty()
-                    ? OptionalInt.of(0)
-                    : OptionalInt.of(round.line().get().takes());
-            return round.story().isEmpty() || round.count().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(of(
-                            place,
-                            round.story().get().at(below.getAsInt()),
-                            round.count().getAsInt()));
-        });
+        return story.round(place.part(), place.round())
+                .filter(round -> round.story().isPresent() && round.count().isPresent())
+                .map(round -> {
+                    int below = round.line().map(WrittenRound::takes).orElse(0);
+                    return of(
+                            place, round.story().get().at(below), round.count().getAsInt());
+                });
     }
 
     private static Outlook of(RoundPlace place, Landing landing, int written) {
