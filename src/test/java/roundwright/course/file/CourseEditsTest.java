@@ -232,7 +232,7 @@ class CourseEditsTest {
         long seed = Long.getLong("seed", 77L);
         Random random = new Random(seed);
         for (int run = 0; run < 60; run++) {
-            String text = random.nextBoolean() ? sample.text() : sample.text().replace("\n", "\r\n");
+            String text = variant(sample.text(), random.nextInt(4));
             CourseFile file = CourseFile.read(text);
             PartPlace part = file.parts().get(random.nextInt(file.parts().size()));
             int index = random.nextInt(part.lines().size());
@@ -303,6 +303,49 @@ class CourseEditsTest {
             assertEquals(
                     lines(file, file.parts().get(0).name()),
                     lines(written, file.parts().get(0).name()));
+        }
+    }
+
+    /** As it is, with the line ends of another system, without the last line end, with a byte order mark. */
+    private static String variant(String text, int number) {
+        return switch (number) {
+            case 0 -> text;
+            case 1 -> text.replace("\n", "\r\n");
+            case 2 -> text.strip();
+            default -> "\uFEFF" + text;
+        };
+    }
+
+    private static final String[] VALUES = {
+        "a", "Tower: 1", "x, y; z", "# a", "- a", "1. a", "`a`", "*a*", "\\", "a\\, b", "äöü ▲", "a: b: c"
+    };
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void anyItemOfALessonCanBeChangedAndTakenBack(CourseText sample) {
+        long seed = Long.getLong("seed", 4711L);
+        Random random = new Random(seed);
+        for (int run = 0; run < 60; run++) {
+            String text = variant(sample.text(), run % 4);
+            CourseFile file = CourseFile.read(text);
+            int number = 1 + random.nextInt(file.course().lessons().size());
+            String key =
+                    List.of("bring", "recap", "homework", "caution", "note").get(random.nextInt(5));
+            List<String> before = file.course().lessons().get(number - 1).words(key);
+            List<String> after = random.ints(random.nextInt(4), 0, VALUES.length)
+                    .mapToObj(index -> VALUES[index])
+                    .toList();
+            String where = sample + ", seed " + seed + ", run " + run + ": lesson " + number + " " + key + " " + after;
+
+            CourseFile changed = CourseFile.read(CourseEdits.of(file).lessonItem(number, key, after));
+            assertEquals(after, changed.course().lessons().get(number - 1).words(key), where);
+            assertEquals(
+                    file.course().lessons().size(), changed.course().lessons().size(), where);
+            CourseFile back = CourseFile.read(CourseEdits.of(changed).lessonItem(number, key, before));
+            assertEquals(file.course().lessons(), back.course().lessons(), where);
+            if (!before.isEmpty() && !after.isEmpty() || before.equals(after)) {
+                assertEquals(text.stripTrailing(), back.text().stripTrailing(), where);
+            }
         }
     }
 }
