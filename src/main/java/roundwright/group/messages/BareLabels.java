@@ -11,6 +11,7 @@ import roundwright.group.messages.Mark.Kind;
  * one another, with a count beside them that fits them all.
  */
 final class BareLabels {
+    private static final String RANGE = "-|–|—|to|till|until|through|thru|up to";
     private static final int NEAR = 4;
     private static final int MOST = 60;
 
@@ -38,7 +39,7 @@ final class BareLabels {
         List<Integer> rounds = new ArrayList<>(List.of(marks.get(from).value()));
         int last = from;
         for (int next = following(last); next > 0 && goesOn(rounds, last, next); next = following(last)) {
-            boolean range = between(last, next).matches("-|–|—|to|till|until|through|thru");
+            boolean range = between(last, next).matches(RANGE);
             int value = marks.get(next).value();
             rounds.addAll(IntStream.rangeClosed(range ? rounds.get(rounds.size() - 1) + 1 : value, value)
                     .boxed()
@@ -75,7 +76,7 @@ final class BareLabels {
         int value = marks.get(right).value();
         String joint = between(left, right);
         boolean list = joint.matches(",|/|and|&|\\+|, ?and|n") && value == last + 1;
-        boolean range = joint.matches("-|–|—|to|till|until|through|thru") && value > last && value - last < MOST;
+        boolean range = joint.matches(RANGE) && value > last && value - last < MOST;
         return list || range;
     }
 

@@ -25,7 +25,7 @@ final class RoundLabels {
 
     static Optional<Found> at(List<Token> tokens, int at, Known known) {
         Optional<Found> ordinal = ordinal(tokens, at);
-        return ordinal.isPresent() ? ordinal : new RoundLabels(tokens, known).label(at);
+        return ordinal.or(() -> onwards(tokens, at)).or(() -> new RoundLabels(tokens, known).label(at));
     }
 
     private static Optional<Found> ordinal(List<Token> tokens, int at) {
@@ -34,6 +34,18 @@ final class RoundLabels {
                         && Cues.is(Cue.ROUND, tokens.get(at + found.length()).folded())
                         && tokens.get(at + found.length()).folded().length() > 1)
                 .map(found -> new Found(List.of(found.value()), found.length() + 1));
+    }
+
+    /** "from 23 on": the first of some rounds. */
+    private static Optional<Found> onwards(List<Token> tokens, int at) {
+        if (!tokens.get(at).is("from")) {
+            return Optional.empty();
+        }
+        int next = at + 1 + Cues.length(Cue.ROUND, tokens, at + 1);
+        return NumberWords.at(tokens, next)
+                .filter(found -> next + found.length() < tokens.size()
+                        && tokens.get(next + found.length()).folded().matches("on|onwards|onward|upwards"))
+                .map(found -> new Found(List.of(found.value()), next + found.length() + 1 - at));
     }
 
     private Optional<Found> label(int at) {

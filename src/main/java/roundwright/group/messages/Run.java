@@ -36,6 +36,10 @@ final class Run {
         return marks.stream().filter(mark -> mark.is(kind)).findFirst();
     }
 
+    List<Mark> all(Kind kind) {
+        return marks.stream().filter(mark -> mark.is(kind)).toList();
+    }
+
     boolean has(Kind kind) {
         return first(kind).isPresent();
     }

@@ -177,7 +177,7 @@ final class RunReader {
             }
         } else if (!pending.isEmpty() && belongsTo(pending)) {
             pendingRounds(pending);
-        } else if (!together() && !labels() && !inTurn() && !correction() && !topic()) {
+        } else if (!shiftsOfBareRounds() && !together() && !labels() && !inTurn() && !correction() && !topic()) {
             numbers.stream().filter(this::likeACount).forEach(number -> message.loose(number));
         }
     }
@@ -199,6 +199,21 @@ final class RunReader {
         } else if (numbers.size() == 1) {
             file(pending, numbers.get(0), Sureness.LATER);
         }
+    }
+
+    /** "29: two too many". */
+    private boolean shiftsOfBareRounds() {
+        boolean found = false;
+        for (Mark shift : run.all(Kind.SHIFT)) {
+            Optional<Mark> round = numbers.stream()
+                    .filter(number -> shift.first() - number.after() == 1
+                            && known.has(message.part(), number.value())
+                            && sentence.tells(number, shift))
+                    .findFirst();
+            round.ifPresent(number -> sentence.shifted(number.value(), shift, Sureness.SHIFT));
+            found |= round.isPresent();
+        }
+        return found;
     }
 
     /** "10 and 11 both 36", "7-9 42 each", "7-9: 42". */

@@ -3,6 +3,7 @@ package roundwright.group.messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import roundwright.group.messages.Mark.Kind;
 
 /** What kind of sentence it is: told, asked, or only imagined. */
@@ -65,7 +66,10 @@ final class Spoken {
         if (!TELLING.contains(word)) {
             return asked || !word.matches("who|which|should|could|would|does|do") || countsNothing(sentence);
         }
-        return asked && !word.matches("did|have|has|am");
+        boolean told = word.equals("is")
+                && IntStream.range(at + 1, Math.min(at + 4, tokens.size()))
+                        .anyMatch(next -> tokens.get(next).folded().matches("ok|okay|normal|alright"));
+        return asked && !told && !word.matches("did|have|has|am");
     }
 
     private static boolean countsNothing(List<Mark> sentence) {

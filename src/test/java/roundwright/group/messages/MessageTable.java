@@ -46,6 +46,17 @@ record MessageTable(String name, Expectations expectations, List<String> student
         return new MessageTable("hare", HARE, List.of(), samples("hare"));
     }
 
+    static MessageTable tower() {
+        int[] tower = new int[40];
+        for (int round = 1; round <= 40; round++) {
+            tower[round - 1] = round < 8 ? 6 * round : round < 21 ? 42 : round < 36 ? 36 : 30;
+        }
+        Expectations expectations = Expectations.of(
+                TrialCourse.of(TrialCourse.part("Tower", tower), TrialCourse.part("Lantern", 6, 12, 18, 18, 12, 6))
+                        .pattern());
+        return new MessageTable("tower", expectations, List.of(), samples("tower"));
+    }
+
     static MessageTable evening() {
         return new MessageTable("evening", HARE, List.of(), samples("evening"));
     }
