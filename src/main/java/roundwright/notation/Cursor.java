@@ -48,6 +48,24 @@ final class Cursor {
         return false;
     }
 
+    void skip(Meaning meaning) {
+        while (is(meaning)) {
+            at++;
+        }
+    }
+
+    void skip(Meaning one, Meaning other) {
+        while (is(one) || is(other)) {
+            at++;
+        }
+    }
+
+    void skip(Meaning one, Meaning other, Meaning third) {
+        while (is(one) || is(other) || is(third)) {
+            at++;
+        }
+    }
+
     void skip(Meaning... meanings) {
         boolean again = true;
         while (again) {

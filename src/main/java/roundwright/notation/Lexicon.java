@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /** The words of {@code words.txt} as a tree of letters: looking a word up needs no string and no hashing. */
 final class Lexicon {
@@ -17,20 +18,28 @@ final class Lexicon {
     /** What a form means. */
     record Entry(Meaning meaning, int value, StitchName name, Hold hold, Feature feature) {}
 
-    /** A place in the tree: what the letters so far mean, and where each further letter leads. */
-    static final class Place {
-        private final Place[] next = new Place[GAP + 1];
-        Entry entry;
+    /** What no letter leads to. */
+    static final int NOWHERE = 0;
 
-        Place after(int letter) {
-            return next[letter];
-        }
+    /** Where the first letter of a word starts from. */
+    static final int ROOT = 1;
+
+    private static final int LETTERS = GAP + 1;
+
+    /** Where each letter leads from each place; small and in one piece, for every letter read is looked up in it. */
+    private char[] next = new char[1 << 16];
+
+    private Entry[] entries = new Entry[1 << 11];
+    private int places = ROOT + 1;
+
+    /** The place that a letter leads to, or {@link #NOWHERE}. */
+    int after(int place, int letter) {
+        return next[place * LETTERS + letter];
     }
 
-    private final Place root = new Place();
-
-    Place root() {
-        return root;
+    /** What the letters that lead to a place mean; null where they are no whole form. */
+    Entry entry(int place) {
+        return entries[place];
     }
 
     private static Lexicon load(String name) {
@@ -100,17 +109,30 @@ final class Lexicon {
     }
 
     private void put(String form, Entry entry) {
-        Place place = root;
+        int place = ROOT;
         for (int i = 0; i < form.length(); i++) {
-            int letter = letter(form.charAt(i));
-            if (place.next[letter] == null) {
-                place.next[letter] = new Place();
+            int at = place * LETTERS + letter(form.charAt(i));
+            if (next[at] == NOWHERE) {
+                next[at] = (char) newPlace();
             }
-            place = place.next[letter];
+            place = next[at];
         }
-        if (place.entry == null) {
-            place.entry = entry;
+        if (entries[place] == null) {
+            entries[place] = entry;
         }
+    }
+
+    private int newPlace() {
+        if (places == Character.MAX_VALUE) {
+            throw new IllegalStateException("more words than the tree of letters can hold");
+        }
+        if (places == entries.length) {
+            entries = Arrays.copyOf(entries, places * 2);
+        }
+        if ((places + 1) * LETTERS > next.length) {
+            next = Arrays.copyOf(next, next.length * 2);
+        }
+        return places++;
     }
 
     private static int letter(char c) {

@@ -110,25 +110,26 @@ final class Scanner {
             add(own, ownEnd);
             return;
         }
-        Lexicon.Place place = Lexicon.WORDS.root();
+        Lexicon words = Lexicon.WORDS;
+        int place = Lexicon.ROOT;
         Lexicon.Entry best = null;
         int bestEnd = at;
         int i = at;
-        while (place != null && i < length) {
+        while (place != Lexicon.NOWHERE && i < length) {
             char c = folded[i];
             if (c >= 'a' && c <= 'z') {
-                place = place.after(c - 'a');
+                place = words.after(place, c - 'a');
                 i++;
             } else if (c == Fold.NOTHING) {
                 i++;
                 continue;
             } else {
                 int word = afterGap(i);
-                place = word < 0 ? null : place.after(Lexicon.GAP);
+                place = word < 0 ? Lexicon.NOWHERE : words.after(place, Lexicon.GAP);
                 i = word;
             }
-            if (place != null && place.entry != null && !goesOn(i)) {
-                best = place.entry;
+            if (words.entry(place) != null && !goesOn(i)) {
+                best = words.entry(place);
                 bestEnd = i;
             }
         }

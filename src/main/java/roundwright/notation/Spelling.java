@@ -64,12 +64,12 @@ final class Spelling {
     /** One letter missing, too many or wrong, after the first: the tree of words is walked, and left by one edge. */
     private Lexicon.Entry near() {
         boolean any = end - start >= LONG;
-        Lexicon.Place place = after(Lexicon.WORDS.root(), start);
-        for (int i = start + 1; i <= end && place != null; i++) {
+        int place = after(Lexicon.ROOT, start);
+        for (int i = start + 1; i <= end && place != Lexicon.NOWHERE; i++) {
             Lexicon.Entry entry = any && i < end ? rest(place, i + 1) : null;
             for (int letter = 0; letter < Lexicon.GAP && entry == null; letter++) {
-                Lexicon.Place other = place.after(letter);
-                if (other != null) {
+                int other = Lexicon.WORDS.after(place, letter);
+                if (other != Lexicon.NOWHERE) {
                     entry = rest(other, i);
                     entry = entry == null && any && i < end ? rest(other, i + 1) : entry;
                 }
@@ -77,36 +77,38 @@ final class Spelling {
             if (entry != null) {
                 return entry;
             }
-            place = i < end ? after(place, i) : null;
+            place = i < end ? after(place, i) : Lexicon.NOWHERE;
         }
         return null;
     }
 
-    private Lexicon.Place after(Lexicon.Place place, int i) {
-        return text[i] >= 'a' && text[i] <= 'z' ? place.after(text[i] - 'a') : null;
+    private int after(int place, int i) {
+        return text[i] >= 'a' && text[i] <= 'z' ? Lexicon.WORDS.after(place, text[i] - 'a') : Lexicon.NOWHERE;
     }
 
     /** What the letters from {@code from} on lead to from a place in the tree of words. */
-    private Lexicon.Entry rest(Lexicon.Place from, int i) {
-        Lexicon.Place place = from;
-        for (int at = i; at < end && place != null; at++) {
+    private Lexicon.Entry rest(int from, int i) {
+        int place = from;
+        for (int at = i; at < end && place != Lexicon.NOWHERE; at++) {
             place = after(place, at);
         }
         return usable(place);
     }
 
     private static Lexicon.Entry word(char[] letters, int length) {
-        Lexicon.Place place = Lexicon.WORDS.root();
-        for (int i = 0; i < length && place != null; i++) {
-            place = letters[i] >= 'a' && letters[i] <= 'z' ? place.after(letters[i] - 'a') : null;
+        int place = Lexicon.ROOT;
+        for (int i = 0; i < length && place != Lexicon.NOWHERE; i++) {
+            place = letters[i] >= 'a' && letters[i] <= 'z'
+                    ? Lexicon.WORDS.after(place, letters[i] - 'a')
+                    : Lexicon.NOWHERE;
         }
         return usable(place);
     }
 
-    private static Lexicon.Entry usable(Lexicon.Place place) {
-        boolean plain =
-                place != null && place.entry != null && (place.entry.hold() == null || place.entry.hold() == Hold.BOTH);
-        return plain && correctable(place.entry.meaning()) ? place.entry : null;
+    private static Lexicon.Entry usable(int place) {
+        Lexicon.Entry entry = Lexicon.WORDS.entry(place);
+        boolean plain = entry != null && (entry.hold() == null || entry.hold() == Hold.BOTH);
+        return plain && correctable(entry.meaning()) ? entry : null;
     }
 
     private static boolean correctable(Meaning meaning) {

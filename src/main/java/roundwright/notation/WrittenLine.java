@@ -9,6 +9,7 @@ import java.util.Set;
  *
  * @param label the round numbers it is for
  * @param body what is to be done, in order
+ * @param open the habits of writers that its tree leaves open
  * @param counts numbers that may be the count it states, the likeliest first
  * @param reference the rounds whose line it takes over, where it does
  * @param doubts stretches that stand among the stitches and were not understood
@@ -20,6 +21,7 @@ public record WrittenLine(
         String text,
         Optional<Label> label,
         List<Node> body,
+        Set<Habit> open,
         List<Count> counts,
         Optional<Reference> reference,
         List<Span> doubts,
@@ -40,6 +42,7 @@ public record WrittenLine(
                 text,
                 Optional.empty(),
                 List.of(),
+                Set.of(),
                 List.of(),
                 Optional.empty(),
                 List.of(),

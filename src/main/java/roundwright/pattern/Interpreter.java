@@ -1,18 +1,12 @@
 package roundwright.pattern;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import roundwright.notation.Habit;
 import roundwright.notation.Node;
-import roundwright.notation.Node.Choice;
-import roundwright.notation.Node.Manner;
-import roundwright.notation.Node.Repeat;
-import roundwright.notation.Node.Sequence;
-import roundwright.notation.Node.Together;
-import roundwright.notation.Node.Work;
 import roundwright.notation.Terms;
+import roundwright.notation.WrittenLine;
 import roundwright.notation.WrittenLine.Count;
 
 /** Tries the few ways in which a line can be read and chooses the one that the sums and the writer's habits speak for. */
@@ -20,6 +14,8 @@ final class Interpreter {
     /** More combinations of choices than this are not tried in one line. */
     private static final int MOST_WAYS = 96;
 
+    private static final int HABITS = Habit.values().length;
+    private static final List<int[]> PLAIN = List.of(new int[HABITS]);
     private static final int MISFIT = 10;
 
     /** What goes into spaces uses stitches that the sums cannot see. */
@@ -33,34 +29,10 @@ final class Interpreter {
         this.terms = terms;
     }
 
-    /** The habits that the tree leaves open. */
-    static Set<Habit> open(List<Node> tree) {
-        Set<Habit> open = EnumSet.noneOf(Habit.class);
-        collect(tree, open);
-        return open;
-    }
-
-    private static void collect(List<Node> tree, Set<Habit> open) {
-        for (Node node : tree) {
-            if (node instanceof Choice choice) {
-                open.add(choice.habit());
-                collect(choice.options(), open);
-            } else if (node instanceof Repeat repeat) {
-                collect(repeat.body(), open);
-                collect(repeat.cut(), open);
-            } else if (node instanceof Together together) {
-                collect(together.body(), open);
-            } else if (node instanceof Sequence sequence) {
-                collect(sequence.body(), open);
-            } else if (node instanceof Work work && work.manner() == Manner.CHAIN) {
-                open.add(Habit.CHAINS);
-            }
-        }
-    }
-
     /** Every way to read the tree, the best first; empty where none can be worked out. */
-    List<Interpretation> ways(List<Node> tree, List<Count> counts, Below below) {
-        Set<Habit> open = open(tree);
+    List<Interpretation> ways(WrittenLine line, List<Count> counts, Below below) {
+        Set<Habit> open = line.open();
+        List<Node> tree = line.body();
         List<Interpretation> ways = new ArrayList<>();
         for (int[] options : assignments(open)) {
             if (options[Habit.BARE_LIST.ordinal()] == 0 || below.stitches() >= 0) {
@@ -148,8 +120,11 @@ final class Interpreter {
     }
 
     private static List<int[]> assignments(Set<Habit> open) {
+        if (open.isEmpty()) {
+            return PLAIN;
+        }
         List<int[]> all = new ArrayList<>();
-        all.add(new int[Habit.values().length]);
+        all.add(new int[HABITS]);
         for (Habit habit : open) {
             int before = all.size();
             for (int option = 1; option < habit.options() && all.size() < MOST_WAYS; option++) {

@@ -79,7 +79,7 @@ final class Leaning {
 
     /** A line has been read; where its sums do not decide, what the writer's other lines show will weigh on it. */
     void seen(WrittenLine line, boolean decided) {
-        undecided |= !decided && !Interpreter.open(line.body()).isEmpty();
+        undecided |= !decided && !line.open().isEmpty();
     }
 
     /** Whether any line hangs on what the others show. */

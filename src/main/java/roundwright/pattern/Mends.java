@@ -60,7 +60,7 @@ final class Mends {
     }
 
     private Interpretation fitting(WrittenLine changed, Below below, int[] options) {
-        List<Interpretation> ways = interpreter.ways(changed.body(), changed.counts(), below);
+        List<Interpretation> ways = interpreter.ways(changed, changed.counts(), below);
         for (Interpretation way : new ArrayList<>(ways)) {
             boolean same = java.util.Arrays.equals(way.options(), options);
             boolean whole = way.stated() >= 0 || line(changed);
@@ -79,7 +79,7 @@ final class Mends {
         if (next == null || next.reference().isPresent()) {
             return true;
         }
-        List<Interpretation> ways = interpreter.ways(next.body(), next.counts(), new Below(way.makes(), -1, -1));
+        List<Interpretation> ways = interpreter.ways(next, next.counts(), new Below(way.makes(), -1, -1));
         return ways.isEmpty() || ways.get(0).fits();
     }
 }

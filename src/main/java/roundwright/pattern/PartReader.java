@@ -195,7 +195,7 @@ final class PartReader {
 
     private List<Decision> decisions(WrittenLine written, Checked checked) {
         List<Decision> decisions = new ArrayList<>();
-        for (Habit habit : Interpreter.open(written.body())) {
+        for (Habit habit : written.open()) {
             int option = checked.last().options()[habit.ordinal()];
             boolean known = checked.below.stitches() >= 0 && checked.last().stated() >= 0 && checked.fits;
             decisions.add(new Decision(habit, option, leaning.because(habit, known)));
@@ -227,7 +227,7 @@ final class PartReader {
             }
             List<WrittenLine.Count> counts = end ? written.counts() : List.of();
             List<Interpretation> ways =
-                    Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line.body(), counts, under);
+                    Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line, counts, under);
             if (ways.isEmpty()) {
                 return new Checked(List.of(), false, under);
             }
@@ -246,7 +246,7 @@ final class PartReader {
             return;
         }
         Interpretation best = ways.get(0);
-        for (Habit habit : Interpreter.open(line.body())) {
+        for (Habit habit : line.open()) {
             int option = best.options()[habit.ordinal()];
             boolean other = ways.stream().anyMatch(way -> way.fits() && way.options()[habit.ordinal()] != option);
             if (!other) {
