@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -157,11 +155,19 @@ public final class SheetFolder {
         }
     }
 
+    private boolean fileInTheWay() {
+        Path path = folder;
+        while (path != null && !Files.exists(path)) {
+            path = path.getParent();
+        }
+        return path != null && !Files.isDirectory(path);
+    }
+
     private String reason(IOException failure) {
         if (failure instanceof AccessDeniedException || failure instanceof NoSuchFileException) {
             return WORDS.say("may-not-write", ((FileSystemException) failure).getFile());
         }
-        if (failure instanceof NotDirectoryException || failure instanceof FileAlreadyExistsException) {
+        if (fileInTheWay()) {
             return WORDS.say("not-a-folder", folder);
         }
         String said = failure instanceof FileSystemException system ? system.getReason() : failure.getMessage();
