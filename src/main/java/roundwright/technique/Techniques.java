@@ -93,6 +93,7 @@ public final class Techniques {
         if (name.endsWith("s")) {
             spellings.add(name.substring(0, name.length() - 1));
         }
+        spellings.add(name.replaceFirst("\\s*\\([^)]*\\)", ""));
         spellings.add(name.replaceFirst("^(?:the|a|an|working|work) ", ""));
         spellings.add(name.replaceFirst(" (?:stitch|stitches|technique)$", ""));
         return spellings.stream();

@@ -137,6 +137,8 @@ class TechniquesTest {
                 new Written("Magic Ring", Terms.US, "magic-ring"),
                 new Written("magic circle", Terms.UK, "magic-ring"),
                 new Written("MR", Terms.US, "magic-ring"),
+                new Written("magic ring (MR)", Terms.US, "magic-ring"),
+                new Written("holding hook and yarn", Terms.US, "holding-hook-and-yarn"),
                 new Written("double crochet", Terms.UK, "double-crochet"),
                 new Written("double crochet", Terms.US, "treble"),
                 new Written("single crochet", Terms.US, "double-crochet"),

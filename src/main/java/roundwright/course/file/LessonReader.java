@@ -68,9 +68,21 @@ final class LessonReader {
     private List<PlacedTechnique> introduced(Section section) {
         List<PlacedTechnique> introduced = new ArrayList<>();
         for (Written value : Values.of(section, "new")) {
-            value.split().forEach(name -> technique(name).ifPresent(introduced::add));
+            value.split().stream()
+                    .flatMap(name -> names(name).stream())
+                    .forEach(name -> technique(name).ifPresent(introduced::add));
         }
         return introduced;
+    }
+
+    /** "Increase and decrease" are two, "holding hook and yarn" is one. */
+    private List<Written> names(Written written) {
+        int and = written.text().indexOf(" and ");
+        if (and < 0 || techniques.find(written.text(), terms).isPresent()) {
+            return List.of(written);
+        }
+        return List.of(
+                written.part(0, and), written.part(and + 5, written.text().length()));
     }
 
     private Optional<PlacedTechnique> technique(Written name) {
