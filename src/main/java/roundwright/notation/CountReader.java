@@ -12,6 +12,7 @@ final class CountReader {
     private int parts;
     private boolean named;
     private boolean ofSts;
+    private boolean ofGroups;
     private int total;
     private boolean counted;
     private boolean inTotal;
@@ -55,7 +56,7 @@ final class CountReader {
             line.counts.add(new Count(total, span, true));
         }
         if (stitches > 0 && stitches != total || ofStitches && total == 0) {
-            line.counts.add(new Count(stitches, span, true));
+            line.counts.add(new Count(stitches, span, true, ofGroups && parts == 1));
         }
         if (all != stitches && all > 0 && all != total) {
             line.counts.add(new Count(all, span, true));
@@ -157,12 +158,23 @@ final class CountReader {
             return false;
         }
         Meaning after = cursor.peek(1).meaning();
+        if (line.worked && cursor.is(-1, Meaning.STOP) && listOfCounts()) {
+            return true;
+        }
         boolean alone = onlyMarks(1) && (line.worked || !line.ring);
         boolean named = after == Meaning.ST && !placeAfter(2);
         if (!alone && !named && after != Meaning.TOTAL) {
             return false;
         }
         return numbers();
+    }
+
+    /** ". 16 dc, 16 ch-1 spaces" as the last words. */
+    private boolean listOfCounts() {
+        int begin = cursor.at;
+        boolean found = numbers() && parts > 1 && onlyMarks(0);
+        cursor.at = found ? cursor.at : begin;
+        return found;
     }
 
     private boolean placeAfter(int ahead) {
@@ -242,6 +254,7 @@ final class CountReader {
         ofStitches = false;
         named = false;
         ofSts = false;
+        ofGroups = false;
         total = 0;
         do {
             int before = cursor.at;
@@ -308,7 +321,12 @@ final class CountReader {
 
     private Unit unitWord() {
         return switch (cursor.peek().meaning()) {
-            case ST, STITCH, SPECIAL, SLIP -> {
+            case SPECIAL -> {
+                ofGroups = true;
+                named = true;
+                yield over(1);
+            }
+            case ST, STITCH, SLIP -> {
                 ofSts |= cursor.next().is(Meaning.ST);
                 named = true;
                 yield Unit.MORE;

@@ -115,6 +115,11 @@ final class StitchReader {
             return false;
         }
         core.name = line.lastName;
+        if (number > 1 && cursor.is(Meaning.ST) && cursor.is(1, Meaning.TOG)) {
+            cursor.next();
+            together(core, number);
+            return true;
+        }
         if (cursor.is(Meaning.ST)) {
             int before = cursor.at;
             cursor.next();
@@ -148,6 +153,14 @@ final class StitchReader {
         core.name = token.name();
         core.hold = token.hold() == Hold.BOTH ? core.hold : token.hold();
         cursor.skip(Meaning.ST);
+        boolean doubling = cursor.is(Meaning.EACH)
+                && line.text.substring(token.start(), token.end()).equalsIgnoreCase("double");
+        if (doubling) {
+            core.name = line.lastName;
+            core.manner = Manner.INCREASE;
+            core.makes = 2;
+            return;
+        }
         overOtherName();
         if (tog(core, number)) {
             return;

@@ -67,12 +67,22 @@ final class StrangeWords {
                 || !line.counted
                 || !line.worked
                 || !items.parted
-                || stepsAhead()
+                || numberedStepsAhead()
                 || notes.stepAhead(0)) {
             return false;
         }
         items.addApart(notes.read(Feature.OTHER));
         return true;
+    }
+
+    private boolean numberedStepsAhead() {
+        for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.is(ahead, Meaning.NUMBER)
+                    && cursor.peek(ahead + 1).meaning().makes()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether any step is still to come in the line. */

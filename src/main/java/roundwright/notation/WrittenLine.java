@@ -59,9 +59,14 @@ public record WrittenLine(
     /**
      * A count that the line may be stating.
      *
+     * @param soft whether it counts groups, which may not be the stitches ("8 shells")
      * @param sure whether it can only be a count; otherwise {@link Habit#NUMBER_AT_END} decides
      */
-    public record Count(int value, Span span, boolean sure) {}
+    public record Count(int value, Span span, boolean sure, boolean soft) {
+        public Count(int value, Span span, boolean sure) {
+            this(value, span, sure, false);
+        }
+    }
 
     /** "Repeat round 4", "as rounds 3 and 4", "repeat last round 3 times". Numbers are 0 for "the last round". */
     public record Reference(int first, int last, int times, Span span) {}

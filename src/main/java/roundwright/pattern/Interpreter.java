@@ -21,6 +21,9 @@ final class Interpreter {
     /** What goes into spaces uses stitches that the sums cannot see. */
     private static final int LOOSE = 2;
 
+    /** A number of groups is no count after all. */
+    private static final int SOFT = 3;
+
     private final Leaning leaning;
     private final Terms terms;
 
@@ -68,8 +71,9 @@ final class Interpreter {
                 add(tryWay(tree, options, sum, below, count.value(), cost + i), ways);
             }
         }
-        if (!counted) {
-            add(tryWay(tree, options, sum, below, -1, cost), ways);
+        boolean soft = counts.size() == 1 && counts.get(0).soft();
+        if (!counted || soft) {
+            add(tryWay(tree, options, sum, below, -1, cost + (soft ? SOFT : 0)), ways);
         }
     }
 
