@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param homework the stretches of the pattern worked at home after it
  * @param introduces ids of techniques the teacher says are new
  * @param minutes length of the session, where it differs from the course's
- * @param words what to bring, recap, homework, caution, note: the lesson's own words by key, in the file's order
+ * @param words what to bring, recap, homework, caution, note, and whether it is locked: the lesson's own words by key, in the file's order
  */
 public record Lesson(
         int number,
@@ -22,6 +22,9 @@ public record Lesson(
         List<String> introduces,
         Optional<Integer> minutes,
         List<Entry> words) {
+    /** The key under which a lesson says that it is locked. */
+    public static final String LOCKED = "locked";
+
     public Lesson {
         rounds = List.copyOf(rounds);
         homework = List.copyOf(homework);
@@ -35,6 +38,11 @@ public record Lesson(
                 .filter(entry -> entry.key().equals(key))
                 .map(Entry::value)
                 .toList();
+    }
+
+    /** Whether it keeps its rounds when the course is split anew: it says {@code locked: yes}, or anything but no. */
+    public boolean locked() {
+        return words(LOCKED).stream().anyMatch(value -> !value.isBlank() && !value.equalsIgnoreCase("no"));
     }
 
     /** The same lesson under another number. */

@@ -7,9 +7,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import javax.swing.AbstractButton;
 import org.junit.jupiter.api.Test;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
+import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
@@ -43,6 +45,21 @@ class PicturesTest {
     @Test
     void plan() {
         paint("plan", file -> onPage(file, Page.PLAN));
+    }
+
+    @Test
+    void planBesideLessonAndCourse() {
+        for (int place : new int[] {1, 2}) {
+            paint("plan-side-" + place, file -> {
+                MainPanel panel = onPage(file, Page.PLAN);
+                press(panel, place);
+                return panel;
+            });
+        }
+    }
+
+    private static void press(MainPanel panel, int place) {
+        ((AbstractButton) Inside.first(panel, Switch.class).getComponent(place)).doClick();
     }
 
     @Test

@@ -19,8 +19,8 @@ record Keys(List<String> once, List<String> often) {
     static final Keys COURSE = new Keys(
             List.of("terms", "hook", "yarn", "tension", "gauge", "session", "pace"),
             List.of("notions", "bring", "caution", "note"));
-    static final Keys LESSON =
-            new Keys(List.of("rounds", "minutes"), List.of("new", "bring", "recap", "homework", "caution", "note"));
+    static final Keys LESSON = new Keys(
+            List.of("rounds", "minutes", "locked"), List.of("new", "bring", "recap", "homework", "caution", "note"));
     static final Keys TECHNIQUE = new Keys(List.of("minutes", "right", "wrong"), List.of("needs", "written", "how"));
 
     private Collection<String> all() {

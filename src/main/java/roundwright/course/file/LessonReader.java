@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import roundwright.course.Lesson;
 import roundwright.course.RoundRange;
 import roundwright.notation.Severity;
@@ -46,10 +47,17 @@ final class LessonReader {
                 homework(section),
                 introduced.stream().map(PlacedTechnique::id).distinct().toList(),
                 minutes(section),
-                SettingsReader.words(section, Keys.LESSON).stream()
-                        .filter(entry -> !entry.key().equals("new"))
-                        .toList());
+                words(section));
         return new PlacedLesson(lesson, section, introduced);
+    }
+
+    private static List<Lesson.Entry> words(Section section) {
+        Stream<Lesson.Entry> locked = Values.of(section, Lesson.LOCKED).stream()
+                .limit(1)
+                .map(value -> new Lesson.Entry(Lesson.LOCKED, value.text()));
+        Stream<Lesson.Entry> said = SettingsReader.words(section, Keys.LESSON).stream()
+                .filter(entry -> !entry.key().equals("new"));
+        return Stream.concat(locked, said).toList();
     }
 
     private Optional<Integer> minutes(Section section) {

@@ -24,20 +24,43 @@ public final class WrittenLessons {
         this.items = items;
     }
 
+    /**
+     * A plan and the lessons that it was read from.
+     *
+     * @param places for each lesson of the plan, its place among the lessons as written, from 0
+     */
+    public record Placed(Plan plan, List<Integer> places) {
+        public Placed {
+            places = List.copyOf(places);
+        }
+    }
+
     /** The plan; empty where no lesson names a round of the pattern. A lesson that goes back before the one above it is left out. */
     public static Optional<Plan> plan(List<PlanItem> items, PlanSettings settings, List<Lesson> lessons) {
+        return placed(items, settings, lessons).map(Placed::plan);
+    }
+
+    /** The plan as {@link #plan} gives it, with the lessons that are in it. */
+    public static Optional<Placed> placed(List<PlanItem> items, PlanSettings settings, List<Lesson> lessons) {
         WrittenLessons written = new WrittenLessons(items);
         List<Integer> starts = new ArrayList<>();
         List<Lesson> placed = new ArrayList<>();
-        for (Lesson lesson : lessons) {
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < lessons.size(); i++) {
+            Lesson lesson = lessons.get(i);
             OptionalInt start = placed.isEmpty()
                     ? written.first(lesson)
                     : written.startAfter(placed.get(placed.size() - 1), starts.get(starts.size() - 1), lesson);
-            start.ifPresent(starts::add);
-            start.ifPresent(place -> placed.add(lesson));
+            if (start.isPresent()) {
+                starts.add(start.getAsInt());
+                placed.add(lesson);
+                places.add(i);
+            }
         }
         written.addSlots(placed, starts);
-        return placed.isEmpty() ? Optional.empty() : Optional.of(Plan.of(items, settings, 0, written.slots, false));
+        return placed.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Placed(Plan.of(items, settings, 0, written.slots, false), places));
     }
 
     /** What comes before the first lesson's rounds is done in it. */
@@ -114,7 +137,7 @@ public final class WrittenLessons {
             Lesson lesson = lessons.get(i);
             int to = Math.max(from, lastInClass(lesson, from, last));
             Optional<String> name = Optional.of(lesson.name()).filter(text -> !text.isBlank());
-            slots.add(new Slot(new Stretch(from, to, last), name, false));
+            slots.add(new Slot(new Stretch(from, to, last), name, lesson.locked()));
         }
     }
 

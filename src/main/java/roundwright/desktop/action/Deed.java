@@ -40,6 +40,14 @@ public enum Deed {
     SMALLER(Glyph.SMALLER, Key.menu(KeyEvent.VK_MINUS)),
     USUAL_SIZE(Glyph.FIND, Key.menu(KeyEvent.VK_0)),
     LIGHT_OR_DARK(Glyph.DARK, Key.menu(KeyEvent.VK_D)),
+    PLAN_REST(Glyph.NEXT, Key.menuShift(KeyEvent.VK_P)),
+    DATES(Glyph.PLAN, Key.menuShift(KeyEvent.VK_D)),
+    LESSON_EARLIER(Glyph.LEFT, Key.menuShift(KeyEvent.VK_LEFT)),
+    LESSON_LATER(Glyph.RIGHT, Key.menuShift(KeyEvent.VK_RIGHT)),
+    LESSON_HERE(Glyph.ADD, Key.menuShift(KeyEvent.VK_B)),
+    JOIN_LESSONS(Glyph.COURSE, Key.menuShift(KeyEvent.VK_J)),
+    LOCK_LESSON(Glyph.DONE, Key.menuShift(KeyEvent.VK_K)),
+    RENAME_LESSON(Glyph.EDIT, Key.menuShift(KeyEvent.VK_N)),
     KEYS(Glyph.MORE, Key.plain(KeyEvent.VK_F1));
 
     private static final Wording WORDS = Wording.of("desktop");
@@ -53,22 +61,27 @@ public enum Deed {
     }
 
     /** A key, with or without the system's menu key; which that is depends on the system and is asked late. */
-    private record Key(int code, boolean menu) {
-        static final Key NONE = new Key(KeyEvent.VK_UNDEFINED, false);
+    private record Key(int code, boolean menu, boolean shift) {
+        static final Key NONE = new Key(KeyEvent.VK_UNDEFINED, false, false);
 
         static Key menu(int code) {
-            return new Key(code, true);
+            return new Key(code, true, false);
+        }
+
+        static Key menuShift(int code) {
+            return new Key(code, true, true);
         }
 
         static Key plain(int code) {
-            return new Key(code, false);
+            return new Key(code, false, false);
         }
 
         Optional<KeyStroke> stroke() {
             if (code == KeyEvent.VK_UNDEFINED) {
                 return Optional.empty();
             }
-            return Optional.of(menu ? Keys.menu(code) : KeyStroke.getKeyStroke(code, 0));
+            int modifiers = (menu ? Keys.menuMask() : 0) | (shift ? InputEvent.SHIFT_DOWN_MASK : 0);
+            return Optional.of(KeyStroke.getKeyStroke(code, modifiers));
         }
     }
 

@@ -3,6 +3,7 @@ package roundwright.desktop.action;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
@@ -91,6 +92,14 @@ public final class Deeds {
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(Keys.menu(KeyEvent.VK_ADD), larger());
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
                 .put(Keys.menu(KeyEvent.VK_SUBTRACT), Deed.SMALLER.stroke().orElseThrow());
+    }
+
+    /** Binds keys of deeds on a component that has a use of its own for them. */
+    public void bindOn(JComponent component, List<Deed> wanted) {
+        for (Deed deed : wanted) {
+            deed.stroke()
+                    .ifPresent(stroke -> Keys.bind(component, JComponent.WHEN_FOCUSED, stroke, () -> perform(deed)));
+        }
     }
 
     private static Object larger() {

@@ -33,7 +33,7 @@ import roundwright.technique.Techniques;
  * @param uses where each technique comes first
  * @param expectations what the pattern says of each round
  * @param places all rounds in working order
- * @param plan the teacher's lessons with their minutes; empty where there are none
+ * @param placed the teacher's lessons as a plan; empty where there are none
  */
 public record OpenCourse(
         KeptCourse kept,
@@ -43,7 +43,7 @@ public record OpenCourse(
         FirstUses uses,
         Expectations expectations,
         List<RoundPlace> places,
-        Optional<Plan> plan) {
+        Optional<WrittenLessons.Placed> placed) {
 
     /** Reads the text; any text can be read. */
     public static OpenCourse of(KeptCourse kept) {
@@ -56,8 +56,8 @@ public record OpenCourse(
                 kept, file, course, techniques, uses, expectations, expectations.places(), plan(course, techniques));
     }
 
-    private static Optional<Plan> plan(Course course, Techniques techniques) {
-        return WrittenLessons.plan(items(course, techniques), settings(course), course.lessons());
+    private static Optional<WrittenLessons.Placed> plan(Course course, Techniques techniques) {
+        return WrittenLessons.placed(items(course, techniques), settings(course), course.lessons());
     }
 
     private static List<PlanItem> items(Course course, Techniques techniques) {
@@ -71,6 +71,11 @@ public record OpenCourse(
                 course.settings().pace().orElse(PlanItems.USUAL_PACE),
                 PlanSettings.USUAL_MOST_NEW,
                 0);
+    }
+
+    /** The teacher's lessons with their minutes; empty where there are none. */
+    public Optional<Plan> plan() {
+        return placed.map(WrittenLessons.Placed::plan);
     }
 
     /** What there is to do, for planning. */

@@ -8,14 +8,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.course.Lesson;
-import roundwright.course.RoundRange;
 import roundwright.course.planning.ItemWords;
-import roundwright.course.planning.Plan;
-import roundwright.course.planning.PlanRemark;
-import roundwright.course.planning.PlanRemarks;
 import roundwright.course.planning.PlannedLesson;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.planning.ChosenLesson;
+import roundwright.desktop.planning.LessonWords;
 import roundwright.group.Session;
 import roundwright.wording.Wording;
 import roundwright.workbook.GroupView;
@@ -26,9 +24,13 @@ public final class LessonsPresenter {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
 
     private final Desk desk;
+    private final ChosenLesson chosen;
+    private final LessonWords words;
 
-    public LessonsPresenter(Desk desk) {
+    public LessonsPresenter(Desk desk, ChosenLesson chosen) {
         this.desk = desk;
+        this.chosen = chosen;
+        this.words = new LessonWords(desk);
     }
 
     public List<LessonRow> rows() {
@@ -56,64 +58,42 @@ public final class LessonsPresenter {
         return new LessonRow(
                 lesson.number(),
                 lesson.name(),
-                remark(course, lesson, planned),
+                remark(lesson, planned),
                 date.map(DAY::format).orElse(""),
                 held.isPresent(),
                 ItemWords.written(lesson.rounds()),
-                introduces(course, lesson),
+                introduces(course, planned),
                 planned.map(found -> (int) Math.round(found.minutes().total())).orElse(0),
                 lesson.minutes().orElse(course.course().settings().sessionMinutes()));
     }
 
-    /** The plan leaves out lessons that go back before the one above; what it keeps is found by the rounds it begins with. */
+    /** The plan leaves out lessons that go back before the one above. */
     private static Optional<PlannedLesson> planned(OpenCourse course, Lesson lesson) {
-        return course.plan()
-                .flatMap(plan -> plan.lessons().stream()
-                        .filter(found -> begins(plan, found, lesson))
-                        .findFirst());
+        int row = course.course().lessons().indexOf(lesson);
+        return course.placed()
+                .filter(placed -> placed.places().contains(row))
+                .map(placed -> placed.plan().lessons().get(placed.places().indexOf(row)));
     }
 
-    private static boolean begins(Plan plan, PlannedLesson planned, Lesson lesson) {
-        return plan.inClass(planned).stream()
-                .filter(item -> item.round().isPresent())
-                .findFirst()
-                .map(item -> lesson.rounds().stream()
-                        .anyMatch(range ->
-                                range.contains(item.part(), item.round().getAsInt())))
-                .orElse(false);
-    }
-
-    private static String remark(OpenCourse course, Lesson lesson, Optional<PlannedLesson> planned) {
+    private String remark(Lesson lesson, Optional<PlannedLesson> planned) {
         List<String> remarks = new ArrayList<>();
         int over = planned.map(found -> (int) Math.round(found.over())).orElse(0);
         if (over > 0) {
             remarks.add(WORDS.say("minutes-over", over));
         }
-        OptionalInt number =
-                planned.map(found -> OptionalInt.of(found.number())).orElse(OptionalInt.empty());
-        course.plan()
-                .ifPresent(plan -> PlanRemarks.of(plan).stream()
-                        .filter(remark -> number.isPresent() && remark.lesson().equals(number))
-                        .map(PlanRemark::text)
-                        .findFirst()
-                        .filter(text -> over == 0)
-                        .ifPresent(remarks::add));
+        words.briefly(lesson, planned).forEach(remarks::add);
+        if (lesson.locked()) {
+            remarks.add(WORDS.say("lesson-locked-briefly"));
+        }
         return String.join(" · ", remarks);
     }
 
-    private static List<String> introduces(OpenCourse course, Lesson lesson) {
-        List<String> names = new ArrayList<>();
-        course.newByPlace().forEach((place, techniques) -> {
-            boolean here = lesson.rounds().stream().anyMatch(range -> in(range, place.part(), place.round()));
-            if (here) {
-                techniques.forEach(technique -> names.add(technique.name(course.terms())));
-            }
-        });
-        return names;
-    }
-
-    private static boolean in(RoundRange range, String part, int round) {
-        return range.contains(part, round);
+    private static List<String> introduces(OpenCourse course, Optional<PlannedLesson> planned) {
+        return planned.stream()
+                .flatMap(lesson -> lesson.introduces().stream())
+                .flatMap(id -> course.techniques().get(id).stream())
+                .map(technique -> technique.name(course.terms()))
+                .toList();
     }
 
     private Optional<LocalDate> held(Lesson lesson) {
@@ -131,21 +111,14 @@ public final class LessonsPresenter {
                 .flatMap(group -> group.start().map(start -> start.plusWeeks(lesson.number() - 1L)));
     }
 
-    /** The row of the lesson in which the chosen round is worked; -1 where it is in none. */
+    /** The row of the lesson in hand; -1 where there is none. */
     public int chosen() {
-        return desk.course()
-                .flatMap(course -> desk.place()
-                        .flatMap(course::lessonOf)
-                        .map(lesson -> course.course().lessons().indexOf(lesson)))
-                .orElse(-1);
+        return chosen.row();
     }
 
-    /** Chooses the first round of a lesson. */
+    /** Takes a lesson in hand, and with it its first round. */
     public void choose(int row) {
-        desk.course().ifPresent(course -> {
-            Lesson lesson = course.course().lessons().get(row);
-            course.places(lesson).stream().findFirst().ifPresent(desk::choosePlace);
-        });
+        chosen.choose(row);
     }
 
     /** The row of the lesson the group is in; -1 where it is in none. */

@@ -8,6 +8,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.List;
+import java.util.function.IntConsumer;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
@@ -25,11 +26,14 @@ final class LessonsTable extends JTable {
     private static final double ROW = 44;
 
     private final transient LessonsPresenter presenter;
+    private final transient IntConsumer chosenByHand;
     private final transient Model model;
 
-    LessonsTable(LessonsPresenter presenter) {
+    /** Tells the listener of every row that a person chooses here. */
+    LessonsTable(LessonsPresenter presenter, IntConsumer chosenByHand) {
         super(new Model(presenter));
         this.presenter = presenter;
+        this.chosenByHand = chosenByHand;
         this.model = (Model) getModel();
         setDefaultRenderer(Object.class, new LessonCells(presenter));
         setShowGrid(false);
@@ -57,7 +61,7 @@ final class LessonsTable extends JTable {
 
     private void choose(int row) {
         if (row >= 0 && row < getRowCount()) {
-            presenter.choose(row);
+            chosenByHand.accept(row);
         }
     }
 

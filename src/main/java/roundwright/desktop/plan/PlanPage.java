@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
+import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.Page;
@@ -17,6 +18,11 @@ import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.planning.ChosenLesson;
+import roundwright.desktop.planning.CourseCard;
+import roundwright.desktop.planning.LessonCard;
+import roundwright.desktop.planning.LessonsByHand;
+import roundwright.desktop.planning.PlanningDeeds;
 
 /** The lessons, and beside them the chosen round. */
 public final class PlanPage extends JPanel implements FirstFocus {
@@ -26,18 +32,28 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private final JComponent planning;
     private transient Optional<EditorCard> editor = Optional.empty();
     private final Text heading = Text.heading("");
+    private final SidePanel side;
+    private final LessonCard lesson;
+    private final transient PlanningDeeds planningDeeds;
+    private boolean byLesson;
 
-    public PlanPage(Desk desk, Deeds deeds) {
+    public PlanPage(Desk desk, Deeds deeds, Asking asking) {
         super(new BorderLayout());
         setOpaque(false);
-        presenter = new LessonsPresenter(desk);
-        table = new LessonsTable(presenter);
+        this.desk = desk;
+        ChosenLesson chosen = new ChosenLesson(desk);
+        planningDeeds = new PlanningDeeds(desk, deeds, new LessonsByHand(desk, chosen));
+        presenter = new LessonsPresenter(desk, chosen);
+        table = new LessonsTable(presenter, this::choose);
+        deeds.bindOn(table, PlanningDeeds.BY_HAND);
         PageCard lessons = new PageCard(table)
                 .top(new HeadRow(
                         heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
-        this.desk = desk;
-        planning = new PageScroll(new TwoCards(lessons, new RoundCard(desk), 0.63));
+        lesson = new LessonCard(desk, chosen, deeds);
+        side = new SidePanel(new RoundCard(desk), lesson, new CourseCard(desk));
+        planning = new PageScroll(new TwoCards(lessons, side, 0.63));
         add(planning);
+        planningDeeds.bind(asking);
         deeds.on(Deed.EDIT_PATTERN, this::edit);
         refresh();
         desk.listen(this::changed);
@@ -51,6 +67,20 @@ public final class PlanPage extends JPanel implements FirstFocus {
         if (mine) {
             refresh();
         }
+        if (matters.contains(Matter.PLACE) && !matters.contains(Matter.COURSE) && !byLesson) {
+            side.show(SidePanel.ROUND);
+        }
+    }
+
+    /** A lesson chosen in the table is shown beside it. */
+    private void choose(int row) {
+        byLesson = true;
+        presenter.choose(row);
+        byLesson = false;
+        side.show(SidePanel.LESSON);
+        lesson.refresh();
+        planningDeeds.enable();
+        table.refresh();
     }
 
     private void refresh() {

@@ -219,7 +219,7 @@ public final class MainPanel extends JPanel implements Asking {
     /** Pages are made when they are first looked at. */
     private JComponent page(Page page) {
         return pages.computeIfAbsent(page, wanted -> switch (wanted) {
-            case PLAN -> new PlanPage(desk, deeds);
+            case PLAN -> new PlanPage(desk, deeds, this);
             case COUNTS -> new CountsPage(desk, insights, deeds);
             case NEXT -> new NextPage(desk, deeds);
             case STUCK -> new StuckPage(desk, insights);

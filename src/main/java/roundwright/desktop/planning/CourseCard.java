@@ -1,0 +1,58 @@
+package roundwright.desktop.planning;
+
+import java.util.Set;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Matter;
+import roundwright.desktop.look.PageCard;
+import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Stack;
+import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.Type;
+import roundwright.wording.Wording;
+
+/** The whole course: what to get ready for it, and in which order its techniques come. */
+public final class CourseCard extends PageCard {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final transient CourseWords words;
+    private final Stack body;
+
+    public CourseCard(Desk desk) {
+        this(desk, new Stack());
+    }
+
+    private CourseCard(Desk desk, Stack body) {
+        super(body);
+        this.words = new CourseWords(desk);
+        this.body = body;
+        desk.listen(this::changed);
+    }
+
+    private void changed(Set<Matter> matters) {
+        if (matters.contains(Matter.COURSE) && isVisible()) {
+            refresh();
+        }
+    }
+
+    @Override
+    public void setVisible(boolean visible) {
+        super.setVisible(visible);
+        if (visible) {
+            refresh();
+        }
+    }
+
+    private void refresh() {
+        body.removeAll();
+        body.below(0, Text.heading(WORDS.say("course-ready")));
+        new ReadyList(body).add(words.ready());
+        body.below(2.5, Text.heading(WORDS.say("technique-order")));
+        for (CourseWords.Step step : words.order()) {
+            body.below(1.25, new Text(step.lesson(), Type.SMALL_STRONG, Tone.MUTED));
+            step.techniques().forEach(line -> body.below(0.5, Prose.body(line)));
+        }
+        body.revalidate();
+        body.repaint();
+    }
+}
