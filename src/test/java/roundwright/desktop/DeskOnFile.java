@@ -78,6 +78,11 @@ public final class DeskOnFile implements AutoCloseable {
         return new MainPanel(desk, new Insights(desk, Work.atOnce()), new NoFrame());
     }
 
+    /** The same, but nothing is worked out about what the counts say: in the window that happens on another thread. */
+    public MainPanel panelWithoutInsight() {
+        return new MainPanel(desk, new Insights(desk, Work.never()), new NoFrame());
+    }
+
     @Override
     public void close() {
         try {

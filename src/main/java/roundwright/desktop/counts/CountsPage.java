@@ -10,6 +10,7 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
+import roundwright.desktop.desk.Page;
 import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.HeadRow;
@@ -79,9 +80,9 @@ public final class CountsPage extends JPanel implements FirstFocus {
         return stack;
     }
 
+    /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
     private void changed(Set<Matter> matters) {
-        boolean mine = matters.stream().anyMatch(matter -> matter != Matter.PAGE && matter != Matter.NOTICE);
-        if (mine) {
+        if (desk.choice().page() == Page.COUNTS && !Matter.ASIDE.containsAll(matters)) {
             refresh();
         }
     }
@@ -99,7 +100,6 @@ public final class CountsPage extends JPanel implements FirstFocus {
             add(wanted);
         }
         revalidate();
-        repaint();
     }
 
     @Override

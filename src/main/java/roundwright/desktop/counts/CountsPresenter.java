@@ -25,6 +25,9 @@ public final class CountsPresenter {
 
     private final Desk desk;
     private String typed = "";
+    private List<RoundPlace> columns = List.of();
+    private Optional<RoundPlace> columnsOf = Optional.empty();
+    private Optional<OpenCourse> courseOf = Optional.empty();
 
     public CountsPresenter(Desk desk) {
         this.desk = desk;
@@ -32,9 +35,16 @@ public final class CountsPresenter {
 
     /** The rounds shown: those of the chosen round's lesson, or in a course without lessons those around it. */
     public List<RoundPlace> columns() {
-        return desk.course()
-                .flatMap(course -> desk.place().map(place -> columns(course, place)))
-                .orElse(List.of());
+        boolean same = columnsOf.equals(desk.place())
+                && courseOf.orElse(null) == desk.course().orElse(null);
+        if (!same) {
+            columnsOf = desk.place();
+            courseOf = desk.course();
+            columns = desk.course()
+                    .flatMap(course -> desk.place().map(place -> columns(course, place)))
+                    .orElse(List.of());
+        }
+        return columns;
     }
 
     private static List<RoundPlace> columns(OpenCourse course, RoundPlace place) {

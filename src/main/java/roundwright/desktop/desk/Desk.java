@@ -42,6 +42,8 @@ public final class Desk {
     private Choice choice = Choice.NONE;
     private Optional<OpenCourse> course = Optional.empty();
     private Optional<String> notice = Optional.empty();
+    private Optional<Lesson> lesson = Optional.empty();
+    private LessonKey lessonFor = new LessonKey(Optional.empty(), Optional.empty(), LocalDate.MIN);
 
     /** A desk over an open file; {@link #open} lays the course on it that was last in hand. */
     public Desk(Workbook workbook, Work work, Clock clock) {
@@ -203,6 +205,31 @@ public final class Desk {
      * works next, else the first.
      */
     public Optional<Lesson> lesson() {
+        LessonKey now = new LessonKey(course, group(), today());
+        if (!now.equals(lessonFor)) {
+            lessonFor = now;
+            lesson = findLesson();
+        }
+        return lesson;
+    }
+
+    /** What the lesson follows from; a group and a course are the same only while nothing in them has changed. */
+    private record LessonKey(Optional<OpenCourse> course, Optional<GroupView> group, LocalDate today) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof LessonKey key
+                    && key.course.orElse(null) == course.orElse(null)
+                    && key.group.orElse(null) == group.orElse(null)
+                    && key.today.equals(today);
+        }
+
+        @Override
+        public int hashCode() {
+            return today.hashCode();
+        }
+    }
+
+    private Optional<Lesson> findLesson() {
         return course.flatMap(open -> lastLessonGiven(open)
                 .or(() -> middle(open).flatMap(open::lessonOf))
                 .or(() -> open.course().lessons().stream().findFirst()));

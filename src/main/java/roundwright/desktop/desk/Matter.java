@@ -1,5 +1,7 @@
 package roundwright.desktop.desk;
 
+import java.util.Set;
+
 /** What can change on the desk. */
 public enum Matter {
     /** Another course, or another text of it. */
@@ -18,5 +20,8 @@ public enum Matter {
     /** What can be undone and redone. */
     HISTORY,
     /** There is something to tell the person. */
-    NOTICE
+    NOTICE;
+
+    /** What changes nothing that a page shows. */
+    public static final Set<Matter> ASIDE = Set.of(HISTORY, NOTICE);
 }

@@ -1,7 +1,5 @@
 package roundwright.desktop.desk;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +32,7 @@ import roundwright.technique.Techniques;
  * @param expectations what the pattern says of each round
  * @param places all rounds in working order
  * @param placed the teacher's lessons as a plan; empty where there are none
+ * @param index what stands where, for looking up
  */
 public record OpenCourse(
         KeptCourse kept,
@@ -43,7 +42,8 @@ public record OpenCourse(
         FirstUses uses,
         Expectations expectations,
         List<RoundPlace> places,
-        Optional<WrittenLessons.Placed> placed) {
+        Optional<WrittenLessons.Placed> placed,
+        CourseIndex index) {
 
     /** Reads the text; any text can be read. */
     public static OpenCourse of(KeptCourse kept) {
@@ -53,7 +53,15 @@ public record OpenCourse(
         Expectations expectations = Expectations.of(course.pattern());
         FirstUses uses = FirstUses.of(course.pattern(), techniques);
         return new OpenCourse(
-                kept, file, course, techniques, uses, expectations, expectations.places(), plan(course, techniques));
+                kept,
+                file,
+                course,
+                techniques,
+                uses,
+                expectations,
+                expectations.places(),
+                plan(course, techniques),
+                CourseIndex.of(course, uses, expectations.places()));
     }
 
     private static Optional<WrittenLessons.Placed> plan(Course course, Techniques techniques) {
@@ -116,17 +124,17 @@ public record OpenCourse(
 
     /** The first lesson in which a round is worked, in class or at home. */
     public Optional<Lesson> lessonOf(RoundPlace place) {
-        return course.lessonOf(place.part(), place.round());
+        return index.lesson(place);
     }
 
     /** Where a round stands in working order, from 0; -1 where the course has no such round. */
     public int order(RoundPlace place) {
-        return places().indexOf(place);
+        return index.order(place);
     }
 
     /** The round after this one, in working order. */
     public Optional<RoundPlace> after(RoundPlace place) {
-        int next = places.indexOf(place) + 1;
+        int next = index.order(place) + 1;
         return next > 0 && next < places.size() ? Optional.of(places.get(next)) : Optional.empty();
     }
 
@@ -137,29 +145,6 @@ public record OpenCourse(
 
     /** New techniques by the round in which, or just before which, they come; those of a part's closing lines by its last round. */
     public Map<RoundPlace, List<Technique>> newByPlace() {
-        Map<RoundPlace, List<Technique>> found = new LinkedHashMap<>();
-        Optional<RoundPlace> last = Optional.empty();
-        List<Technique> waiting = new ArrayList<>();
-        for (FirstUses.Place item : uses.places()) {
-            boolean otherPart =
-                    last.filter(place -> !place.part().equals(item.part())).isPresent();
-            if (otherPart && !waiting.isEmpty()) {
-                found.computeIfAbsent(last.get(), absent -> new ArrayList<>()).addAll(waiting);
-                waiting.clear();
-            }
-            waiting.addAll(uses.newAt(item.order()));
-            if (item.round().isPresent()) {
-                RoundPlace place = new RoundPlace(item.part(), item.round().get());
-                last = Optional.of(place);
-                if (!waiting.isEmpty()) {
-                    found.computeIfAbsent(place, absent -> new ArrayList<>()).addAll(waiting);
-                    waiting.clear();
-                }
-            }
-        }
-        last.filter(place -> !waiting.isEmpty())
-                .ifPresent(place -> found.computeIfAbsent(place, absent -> new ArrayList<>())
-                        .addAll(waiting));
-        return found;
+        return index.introduced();
     }
 }

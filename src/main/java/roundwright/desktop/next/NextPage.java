@@ -12,6 +12,7 @@ import roundwright.desktop.chart.ChartPanel;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
@@ -56,10 +57,9 @@ public final class NextPage extends JPanel implements FirstFocus {
         desk.listen(this::changed);
     }
 
+    /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
     private void changed(Set<Matter> matters) {
-        boolean mine = matters.stream()
-                .anyMatch(matter -> matter != Matter.PLACE && matter != Matter.NOTICE && matter != Matter.HISTORY);
-        if (mine) {
+        if (desk.choice().page() == Page.NEXT && !Matter.ASIDE.containsAll(matters)) {
             refresh();
         }
     }

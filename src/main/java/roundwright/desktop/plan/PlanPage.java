@@ -59,12 +59,9 @@ public final class PlanPage extends JPanel implements FirstFocus {
         desk.listen(this::changed);
     }
 
+    /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
     private void changed(Set<Matter> matters) {
-        boolean mine = matters.contains(Matter.COURSE)
-                || matters.contains(Matter.GROUP)
-                || matters.contains(Matter.PLACE)
-                || matters.contains(Matter.COUNTS);
-        if (mine) {
+        if (desk.choice().page() == Page.PLAN && !Matter.ASIDE.containsAll(matters)) {
             refresh();
         }
         if (matters.contains(Matter.PLACE) && !matters.contains(Matter.COURSE) && !byLesson) {

@@ -7,6 +7,7 @@ import roundwright.desktop.chart.ChartPanel;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Chip;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
@@ -49,8 +50,12 @@ public final class RoundCard extends PageCard {
         desk.listen(this::changed);
     }
 
+    /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
     private void changed(Set<Matter> matters) {
-        if (matters.contains(Matter.COURSE) || matters.contains(Matter.PLACE)) {
+        if (desk.choice().page() == Page.PLAN
+                && (matters.contains(Matter.COURSE)
+                        || matters.contains(Matter.PLACE)
+                        || matters.contains(Matter.PAGE))) {
             refresh();
         }
     }

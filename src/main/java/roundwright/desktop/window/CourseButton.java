@@ -29,10 +29,14 @@ final class CourseButton extends JButton {
     }
 
     void show(String newCourse, String newRest) {
+        if (newCourse.equals(course) && newRest.equals(rest)) {
+            return;
+        }
         course = newCourse;
         rest = newRest;
         getAccessibleContext().setAccessibleName(rest.isEmpty() ? course : course + ", " + rest);
         setToolTipText(rest.isEmpty() ? course : course + " · " + rest);
+        revalidate();
         repaint();
     }
 

@@ -133,16 +133,27 @@ public final class MainPanel extends JPanel implements Asking {
     }
 
     private void changed(Set<Matter> matters) {
-        notice.show(desk.notice().orElse(""));
+        showNotice();
         showHistory();
         showHead();
-        showStrip();
+        if (!Matter.ASIDE.containsAll(matters)) {
+            showStrip();
+        }
         if (matters.contains(Matter.PAGE) || matters.contains(Matter.COURSE)) {
             showPage();
             focusOnPage();
+            revalidate();
+            repaint();
         }
-        revalidate();
-        repaint();
+    }
+
+    private void showNotice() {
+        String sentence = desk.notice().orElse("");
+        if (!sentence.equals(notice.sentence())) {
+            notice.show(sentence);
+            revalidate();
+            repaint();
+        }
     }
 
     private void showHistory() {
@@ -176,7 +187,10 @@ public final class MainPanel extends JPanel implements Asking {
     }
 
     private void showStrip() {
-        strip.setVisible(desk.course().isPresent());
+        if (strip.isVisible() != desk.course().isPresent()) {
+            strip.setVisible(desk.course().isPresent());
+            revalidate();
+        }
         strip.show(stripPresenter.piece(), stripPresenter.marks(troubles()));
         if (strip.chosen() != stripPresenter.chosen()) {
             strip.setChosen(stripPresenter.chosen());

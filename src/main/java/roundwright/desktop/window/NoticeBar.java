@@ -30,6 +30,11 @@ final class NoticeBar extends JPanel implements Flowing {
         add(read);
     }
 
+    /** What it says now; empty for nothing. */
+    String sentence() {
+        return prose.text();
+    }
+
     void show(String sentence) {
         prose.setText(sentence);
         getAccessibleContext().setAccessibleName(sentence);

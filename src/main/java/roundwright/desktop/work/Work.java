@@ -38,6 +38,11 @@ public final class Work implements AutoCloseable {
         return new Work(Runnable::run, Runnable::run, () -> {});
     }
 
+    /** Takes tasks and never comes to them: for tests of what happens meanwhile. */
+    public static Work never() {
+        return new Work(task -> {}, Runnable::run, () -> {});
+    }
+
     /** Is told on the event thread whenever the number of waiting tasks changes. */
     public void listen(Runnable told) {
         listener = told;
