@@ -59,7 +59,7 @@ final class CountReader {
             line.counts.add(new Count(stitches, span, true, ofGroups && parts == 1));
         }
         if (all != stitches && all > 0 && all != total) {
-            line.counts.add(new Count(all, span, true));
+            line.counts.add(new Count(all, span, true, !ofStitches));
         }
     }
 

@@ -41,6 +41,9 @@ final class StitchReader {
         boolean swallowedNumber;
         int skipped;
         boolean first;
+        /** All that is left of the round. */
+        boolean rest;
+
         boolean space;
         /** A spaced shaping word after the stitch: one name, or two steps. */
         boolean twoSteps;
@@ -290,7 +293,9 @@ final class StitchReader {
         core.name = line.lastName;
         cursor.skip(Meaning.THE, Meaning.OF);
         boolean first = cursor.accept(Meaning.FIRST);
+        core.rest = cursor.is(Meaning.REMAINING);
         cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.OTHER, Meaning.REMAINING);
+        core.rest &= !cursor.is(Meaning.NUMBER);
         core.skipped = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
         core.first = first;
         cursor.skip(Meaning.DASH);
@@ -363,7 +368,7 @@ final class StitchReader {
                 core.name,
                 space ? 0 : 1,
                 0,
-                Times.of(stitches),
+                core.rest ? Times.FULL : Times.of(stitches),
                 Hold.BOTH,
                 space ? Target.SPACE : Target.NEXT,
                 "");

@@ -52,7 +52,8 @@ public final class Vocabulary {
     public static boolean looksMarked(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if ((c == 'V' || c == 'A' || c == 'X') && alone(text, i)) {
+            boolean small = c == 'v' && i > 0 && Character.isDigit(text.charAt(i - 1));
+            if ((c == 'V' || c == 'A' || c == 'X' || small) && alone(text, i)) {
                 return true;
             }
         }

@@ -47,6 +47,9 @@ final class Expansion {
     private void add(Piece.Loop loop) {
         int from = steps.size();
         int length = (int) length(loop.body());
+        if (length == 0) {
+            return;
+        }
         boolean first = block == null && length >= 2 && loop.times() >= 2;
         if (first) {
             block = new RepeatedBlock(from, length, (int) loop.times());
