@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -84,5 +85,20 @@ class SheetFolderTest {
                     CannotWrite.class, () -> new SheetFolder(folder).write(sheets(1), SheetProgress.SILENT));
             assertTrue(refused.getMessage().contains("Nothing was written"), refused.getMessage());
         }
+    }
+
+    /** On a disk of a few hundred kilobytes, where one is given: {@code -Dsmall.disk=FOLDER}. */
+    @Test
+    void aFullDiskLeavesTheOldSheets() throws Exception {
+        String small = System.getProperty("small.disk", "");
+        assumeTrue(!small.isEmpty(), "no small disk given");
+        Path folder = Files.createTempDirectory(Path.of(small), "sheets");
+        Files.writeString(folder.resolve("s0.pdf"), "old");
+        List<Sheet> large = List.of(sheet("s0.pdf", "new"), sheet("s1.pdf", "x".repeat(1 << 24)));
+        CannotWrite full =
+                assertThrows(CannotWrite.class, () -> new SheetFolder(folder).write(large, SheetProgress.SILENT));
+        assertTrue(full.getMessage().contains("Nothing half-written"), full.getMessage());
+        assertEquals(List.of("s0.pdf"), names(folder));
+        assertEquals("old", Files.readString(folder.resolve("s0.pdf")));
     }
 }

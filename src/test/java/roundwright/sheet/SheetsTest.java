@@ -102,7 +102,7 @@ class SheetsTest {
         String words = SampleSheets.words(SampleSheets.bytes(GROUP, expected.file()));
         expected.says().forEach(text -> assertTrue(words.contains(text), () -> text + " is not in: " + words));
         expected.saysNot().forEach(text -> assertFalse(words.contains(text), () -> text + " is in: " + words));
-        assertFalse(words.contains("#"), () -> "a character without a shape: " + words);
+        assertFalse(words.contains("□"), () -> "a character without a shape: " + words);
     }
 
     @Test

@@ -18,6 +18,9 @@ final class Abbreviations {
     private static final List<String> EVERYDAY = List.of("rnd", "rnds", "st", "sts", "rep", "blo", "flo");
     private static final int LONGEST = 8;
 
+    /** More letters of a name than these are a word, as in "join" and "stuff". */
+    private static final int LETTERS = 3;
+
     private final Terms terms;
     private final Map<String, String> meanings = new LinkedHashMap<>();
     private final Map<String, String> elsewhere = new LinkedHashMap<>();
@@ -63,10 +66,11 @@ final class Abbreviations {
 
     private void technique(Technique technique, String text) {
         for (String written : technique.names(terms).written()) {
-            boolean shorter = written.length() <= LONGEST
-                    && written.length() < technique.name(terms).length();
+            String name = technique.name(terms);
+            boolean wholeWord = written.length() > LETTERS && name.startsWith(written.substring(0, LETTERS + 1));
+            boolean shorter = written.length() <= LONGEST && written.length() < name.length() && !wholeWord;
             if (shorter && stands(written, text)) {
-                meanings.putIfAbsent(written, technique.name(terms));
+                meanings.putIfAbsent(written, name);
             }
         }
     }

@@ -52,15 +52,17 @@ final class Document {
         if (!inner.isEmpty()) {
             Element head = Element.of("h2", heading).with("id", "section-" + (sections.size() + 1));
             sections.add(head);
-            boolean rounds = inner.children().stream().anyMatch(Document::holdsRounds);
-            body.add(Element.styled("div", rounds ? "section worked-rounds" : "section", head, inner));
+            boolean charts = holds(inner, "charts");
+            String kept = charts ? "section with-charts" : holds(inner, "part") ? "section worked-rounds" : "section";
+            body.add(Element.styled("div", kept, head, inner));
         }
         return this;
     }
 
-    private static boolean holdsRounds(Node node) {
-        return node instanceof Element element
-                && "part".equals(element.attributes().get("class"));
+    private static boolean holds(Element inner, String name) {
+        return inner.children().stream()
+                .anyMatch(node -> node instanceof Element element
+                        && name.equals(element.attributes().get("class")));
     }
 
     Element html() {

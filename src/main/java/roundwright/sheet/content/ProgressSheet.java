@@ -110,7 +110,7 @@ public final class ProgressSheet {
                 .filter(ChartPages::worthDrawing)
                 .ifPresent(steps -> all.add(Element.styled(
                         "p",
-                        "piece",
+                        "piece one-chart",
                         ChartPicture.of(steps, work.terms(), style.large() ? 290 : 190, style.leftHanded()))));
         all.addAll(comingTechnique());
         return all;

@@ -49,6 +49,7 @@ public final class PdfWriter {
         builder.usePdfUaAccessibility(true);
         builder.usePdfVersion(1.7f);
         builder.withProducer("Roundwright");
+        builder.useReplacementText("□");
         builder.withW3cDocument(tree.document(), null);
         builder.useObjectDrawerFactory(new PictureDrawer(tree));
         builder.useUnicodeBidiSplitter(BidiRuns::new);

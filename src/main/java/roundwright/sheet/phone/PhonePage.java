@@ -66,7 +66,8 @@ public final class PhonePage {
     }
 
     private static Element header(CourseWork work, Optional<Student> student) {
-        Element header = Element.of("header", Element.of("p", work.course().name()));
+        Element header = Element.of("header");
+        student.ifPresent(one -> header.add(Element.of("p", work.course().name())));
         header.add(Element.of(
                 "h1",
                 student.map(one -> WORDS.say("phone-hello", one.name()))
