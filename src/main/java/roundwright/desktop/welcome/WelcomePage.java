@@ -1,10 +1,6 @@
 package roundwright.desktop.welcome;
 
-import java.util.ArrayList;
-import java.util.List;
 import javax.swing.JComponent;
-import roundwright.course.Course;
-import roundwright.course.file.CourseFile;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
@@ -17,22 +13,13 @@ import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
-import roundwright.desktop.work.Task;
 import roundwright.wording.Wording;
-import roundwright.workbook.CourseEdit;
-import roundwright.workbook.SampleGroup;
 
 /** What is shown while there is no course: the ways to begin. */
 public final class WelcomePage extends PageCard implements FirstFocus {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final int STUDENTS = 8;
-    private static final long SEED = 11;
 
-    private final transient Desk desk;
-    private final Wrap tiles = new Wrap(2);
-
-    /** A sample, read. */
-    private record Sample(String text, Course course) {}
+    private final SampleTiles tiles;
 
     public WelcomePage(Desk desk, Deeds deeds) {
         this(desk, deeds, new Stack());
@@ -40,7 +27,7 @@ public final class WelcomePage extends PageCard implements FirstFocus {
 
     private WelcomePage(Desk desk, Deeds deeds, Stack body) {
         super(body);
-        this.desk = desk;
+        tiles = new SampleTiles(desk, () -> {});
         setBorder(Space.pad(4, 5, 4, 5));
         body.below(0, new Text(WORDS.say("welcome-head"), Type.TITLE, Tone.INK));
         body.below(1.5, Prose.page(WORDS.say("welcome")));
@@ -53,57 +40,10 @@ public final class WelcomePage extends PageCard implements FirstFocus {
         own.add(deeds.mainButton(Deed.PASTE_PATTERN));
         own.add(deeds.button(Deed.OPEN_COURSE));
         body.below(4, Prose.muted(WORDS.say("welcome-where", desk.workbook().file())));
-        readSamples();
     }
 
     @Override
     public JComponent first() {
-        return tiles.getComponentCount() > 0 ? (JComponent) tiles.getComponent(0) : this;
-    }
-
-    private void readSamples() {
-        desk.work().submit(new Task<List<Sample>>() {
-            @Override
-            public List<Sample> away() {
-                List<Sample> samples = new ArrayList<>();
-                for (String name : Samples.names()) {
-                    Samples.text(name)
-                            .ifPresent(text -> samples.add(
-                                    new Sample(text, CourseFile.read(text).course())));
-                }
-                return samples;
-            }
-
-            @Override
-            public void here(List<Sample> samples) {
-                samples.forEach(sample -> tiles.add(new SampleTile(sample.course(), event -> open(sample))));
-                revalidate();
-                repaint();
-                if (isShowing()) {
-                    first().requestFocusInWindow();
-                }
-            }
-
-            @Override
-            public void failed(Exception failure) {
-                desk.tell(String.valueOf(failure.getMessage()));
-            }
-        });
-    }
-
-    /** Opens a sample with an invented group that is half-way through it. */
-    private void open(Sample sample) {
-        var id = desk.workbook().newCourse();
-        desk.apply(new CourseEdit.AddCourse(id, sample.course().name(), sample.text()), () -> {
-            long weeks = (sample.course().lessons().size() + 1) / 2L;
-            SampleGroup.Sample group = SampleGroup.of(
-                    desk.workbook(),
-                    id,
-                    sample.course(),
-                    STUDENTS,
-                    SEED,
-                    desk.today().minusWeeks(weeks - 1));
-            desk.apply(group.edit(), () -> desk.chooseCourse(id, java.util.Optional.of(group.group())));
-        });
+        return tiles.first().orElse(this);
     }
 }

@@ -25,6 +25,7 @@ import roundwright.desktop.find.FindCard;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.messages.MessagesCard;
 import roundwright.desktop.welcome.PastePatternCard;
+import roundwright.desktop.welcome.SamplesCard;
 import roundwright.desktop.work.Task;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
@@ -75,6 +76,7 @@ final class WindowDeeds {
     }
 
     private void bindCourses() {
+        deeds.on(Deed.SAMPLE_COURSE, () -> asking.ask(new SamplesCard(desk, asking)));
         deeds.on(Deed.PASTE_PATTERN, () -> asking.ask(new PastePatternCard(desk, asking)));
         deeds.on(Deed.OPEN_COURSE, () -> frame.chooseFile().ifPresent(this::openCourse));
         deeds.on(Deed.SPLIT, () -> asking.ask(new SplitCard(desk, asking)));
