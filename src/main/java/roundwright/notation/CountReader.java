@@ -371,7 +371,10 @@ final class CountReader {
             return Unit.LEFT_OUT;
         }
         boolean round = cursor.is(1, Meaning.ROUND);
-        boolean ends = cursor.is(1, Meaning.COMMA) || cursor.is(1, Meaning.SHUT);
+        boolean ends = cursor.is(1, Meaning.COMMA)
+                || cursor.is(1, Meaning.SHUT)
+                || cursor.is(1, Meaning.FINISH)
+                || cursor.is(1, Meaning.STOP);
         return round || ends ? over(round ? 2 : 1) : Unit.NO_COUNT;
     }
 

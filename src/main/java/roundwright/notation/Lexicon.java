@@ -113,7 +113,8 @@ final class Lexicon {
         for (int i = 0; i < form.length(); i++) {
             int at = place * LETTERS + letter(form.charAt(i));
             if (next[at] == NOWHERE) {
-                next[at] = (char) newPlace();
+                int made = newPlace();
+                next[at] = (char) made;
             }
             place = next[at];
         }

@@ -20,6 +20,9 @@ final class ReferenceReader {
             cursor.at = begin;
             return Optional.empty();
         }
+        if (cursor.is(-1, Meaning.SAME) && alone()) {
+            return Optional.of(new Reference(0, 0, 1, cursor.since(begin)));
+        }
         Optional<Reference> reference = rounds(begin);
         if (reference.isEmpty()) {
             cursor.at = begin;
@@ -69,6 +72,11 @@ final class ReferenceReader {
                 || after == Meaning.STITCH
                 || after == Meaning.FINISH && !cursor.is(Meaning.AND) && !cursor.is(Meaning.TO);
         return counted && cursor.is(1, Meaning.NUMBER) && cursor.peek().spaced();
+    }
+
+    /** "Same. (28)". */
+    private boolean alone() {
+        return cursor.done() || cursor.is(Meaning.STOP) || cursor.is(Meaning.OPEN) || cursor.is(Meaning.EQUALS);
     }
 
     private boolean joins() {
