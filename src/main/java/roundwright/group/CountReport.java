@@ -78,6 +78,11 @@ public record CountReport(
         return new CountReport(sequence, student, part, round, kind, count, at, note, checks, when);
     }
 
+    /** The same report where the pattern calls the part otherwise. */
+    public CountReport ofPart(String other) {
+        return new CountReport(sequence, student, other, round, kind, count, at, note, checks, withdrawn);
+    }
+
     public CountReport checked(Map<String, String> answers) {
         return new CountReport(sequence, student, part, round, kind, count, at, note, answers, withdrawn);
     }

@@ -46,7 +46,7 @@ final class ReportStore implements Shelf<FiledReport> {
         insertAnswers(report);
     }
 
-    /** A report keeps its student, kind, count and time for ever: only its note, its checks and whether it stands can change. */
+    /** A report keeps its student, kind, count and time for ever: its note, its checks, whether it stands and what its round is called can change. */
     @Override
     public void replace(FiledReport before, FiledReport after) throws StoreException {
         database.write(

@@ -2,6 +2,7 @@ package roundwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import roundwright.group.CourseId;
 import roundwright.store.KeptCourse;
 import roundwright.wording.Wording;
@@ -29,7 +30,10 @@ public sealed interface CourseEdit extends Edit {
         }
     }
 
-    /** Another text, and with it perhaps another name, for a course. */
+    /**
+     * Another text, and with it perhaps another name, for a course. Where the text calls a part otherwise, its counts and notes
+     * go with it.
+     */
     record ReplaceCourseText(CourseId id, String newName, String text) implements CourseEdit {
         @Override
         public String name(WorkbookView view) {
@@ -38,7 +42,14 @@ public sealed interface CourseEdit extends Edit {
 
         @Override
         public List<Write<?>> writes(WorkbookView view, Stamp stamp) {
-            return List.of(Write.replace(Kind.COURSE, Lookup.course(view, id), new KeptCourse(id, newName, text)));
+            KeptCourse before = Lookup.course(view, id);
+            List<Write<?>> writes = new ArrayList<>();
+            writes.add(Write.replace(Kind.COURSE, before, new KeptCourse(id, newName, text)));
+            Map<String, String> renamed = RenamedParts.between(before.text(), text);
+            if (!renamed.isEmpty()) {
+                view.groups(id).forEach(group -> writes.addAll(RenamedParts.writes(group, renamed)));
+            }
+            return writes;
         }
     }
 

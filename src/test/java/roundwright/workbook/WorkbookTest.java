@@ -115,6 +115,23 @@ class WorkbookTest {
     }
 
     @Test
+    void aPartThatIsRenamedKeepsItsCountsAndNotes() throws StoreException {
+        try (Sketch sketch = new Sketch(folder, "Ines")) {
+            String text = "# Hat\n\n## Part: Acorn\n\n- Rnd 1: 6 dc\n\n## Part: Cup\n\n- Rnd 1: 8 dc\n";
+            sketch.workbook.apply(new CourseEdit.ReplaceCourseText(sketch.course, "Hat", text));
+            sketch.count(0, 1, 6);
+            sketch.workbook.apply(new CountEdit.SetNote(sketch.group, sketch.students.get(0), "Acorn", 1, "neat"));
+            GroupView before = sketch.view();
+            sketch.workbook.apply(new CourseEdit.ReplaceCourseText(sketch.course, "Hat", text.replace("Acorn", "Nut")));
+            assertEquals("Nut", sketch.view().reports().get(0).part());
+            assertEquals(Optional.of("neat"), sketch.view().note(sketch.students.get(0), "Nut", 1));
+            sketch.workbook.undo();
+            assertEquals(before.reports(), sketch.view().reports());
+            assertEquals(Optional.of("neat"), sketch.view().note(sketch.students.get(0), "Acorn", 1));
+        }
+    }
+
+    @Test
     void aSecondOpeningIsRefused() throws StoreException {
         try (Sketch sketch = new Sketch(folder, "Ines")) {
             StoreException refused = assertThrows(
