@@ -63,6 +63,15 @@ class PicturesTest {
     }
 
     @Test
+    void planWithoutLessons() {
+        paint("plan-empty", file -> {
+            String text = Samples.text("harbour-light").orElseThrow();
+            file.course("harbour-light", text.substring(0, text.indexOf("## Lesson 1")));
+            return file.panel();
+        });
+    }
+
+    @Test
     void counts() {
         paint("counts", file -> onPage(file, Page.COUNTS));
     }

@@ -73,7 +73,9 @@ public class PageCard extends Card implements Flowing {
         int inner = width - insets.left - insets.right;
         int height = insets.top + insets.bottom;
         for (Component component : getComponents()) {
-            height += component == scroll ? bodyHeight(inner) : Flowing.heightOf(component, inner);
+            height += !component.isVisible()
+                    ? 0
+                    : component == scroll ? bodyHeight(inner) : Flowing.heightOf(component, inner);
         }
         return height;
     }
@@ -93,7 +95,7 @@ public class PageCard extends Card implements Flowing {
         BorderLayout layout = (BorderLayout) getLayout();
         int top = place(layout.getLayoutComponent(BorderLayout.NORTH), insets.top, inner);
         Component foot = layout.getLayoutComponent(BorderLayout.SOUTH);
-        int footHeight = foot == null ? 0 : Flowing.heightOf(foot, inner);
+        int footHeight = foot == null || !foot.isVisible() ? 0 : Flowing.heightOf(foot, inner);
         int bottom = getHeight() - insets.bottom - footHeight;
         place(foot, bottom, inner);
         int high = Math.max(0, bottom - insets.top - top);
@@ -103,7 +105,7 @@ public class PageCard extends Card implements Flowing {
     }
 
     private int place(Component component, int y, int width) {
-        if (component == null) {
+        if (component == null || !component.isVisible()) {
             return 0;
         }
         int height = Flowing.heightOf(component, width);

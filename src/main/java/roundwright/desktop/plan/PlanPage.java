@@ -16,22 +16,29 @@ import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.HeadRow;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
+import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.Wrap;
 import roundwright.desktop.planning.ChosenLesson;
 import roundwright.desktop.planning.CourseCard;
 import roundwright.desktop.planning.LessonCard;
 import roundwright.desktop.planning.LessonsByHand;
 import roundwright.desktop.planning.PlanningDeeds;
+import roundwright.wording.Wording;
 
 /** The lessons, and beside them the chosen round. */
 public final class PlanPage extends JPanel implements FirstFocus {
+    private static final Wording WORDS = Wording.of("desktop");
+
     private final transient LessonsPresenter presenter;
     private final LessonsTable table;
     private final transient Desk desk;
     private final JComponent planning;
     private transient Optional<EditorCard> editor = Optional.empty();
     private final Text heading = Text.heading("");
+    private final Stack noLessons = new Stack();
     private final SidePanel side;
     private final LessonCard lesson;
     private final transient PlanningDeeds planningDeeds;
@@ -49,6 +56,9 @@ public final class PlanPage extends JPanel implements FirstFocus {
         PageCard lessons = new PageCard(table)
                 .top(new HeadRow(
                         heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
+        lessons.foot(noLessons);
+        noLessons.below(0, Prose.body(WORDS.say("no-lessons")));
+        noLessons.below(2, new Wrap(1)).add(deeds.mainButton(Deed.SPLIT));
         lesson = new LessonCard(desk, chosen, deeds);
         side = new SidePanel(new RoundCard(desk), lesson, new CourseCard(desk));
         planning = new PageScroll(new TwoCards(lessons, side, 0.63));
@@ -82,6 +92,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
 
     private void refresh() {
         heading.setText(presenter.heading());
+        noLessons.setVisible(presenter.rows().isEmpty());
         table.refresh();
         revalidate();
         repaint();

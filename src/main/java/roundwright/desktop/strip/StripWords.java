@@ -49,7 +49,8 @@ final class StripWords {
         }
         List<String> students = marks.students().getOrDefault(index, List.of());
         if (!students.isEmpty()) {
-            said.add(WORDS.say("strip-here", students.size(), students.size() > 6 ? "" : Wording.list(students)));
+            said.add(
+                    WORDS.say("strip-here", students.size(), students.size() > 6 ? "" : ": " + Wording.list(students)));
         }
         if (marks.troubles().contains(index)) {
             said.add(WORDS.say("strip-trouble"));

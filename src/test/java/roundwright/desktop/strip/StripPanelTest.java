@@ -87,7 +87,7 @@ class StripPanelTest {
     void theChosenRoundIsToldInWords() {
         panel.setChosen(12);
         assertEquals(
-                "Tower, round 13 · 40 stitches · lesson 3: The wall; first decrease · 3 students here Anneke, Tobias and Mira"
+                "Tower, round 13 · 40 stitches · lesson 3: The wall; first decrease · 3 students here: Anneke, Tobias and Mira"
                         + " · many go wrong here",
                 panel.getAccessibleContext().getAccessibleDescription());
         assertEquals(
