@@ -65,6 +65,12 @@ final class CountReader {
 
     private boolean bracketed() {
         int begin = cursor.at;
+        if (leads()) {
+            stitches = cursor.peek(1).value();
+            ofStitches = true;
+            cursor.at += 3;
+            return true;
+        }
         cursor.next();
         cursor.skip(Meaning.OPEN);
         overChange();
@@ -94,6 +100,18 @@ final class CountReader {
                 return;
             }
         }
+    }
+
+    /** "Rnd 3: [18] (sc, inc) around": the count first, in brackets. */
+    private boolean leads() {
+        boolean alone = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT) && line.labelled && !line.worked;
+        boolean steps = cursor.peek(3).meaning().makes() || cursor.is(3, Meaning.OPEN) || cursor.is(3, Meaning.STAR);
+        if (alone && steps) {
+            total = 0;
+            all = 0;
+            ofGroups = false;
+        }
+        return alone && steps;
     }
 
     /** "+6," before the count. */
@@ -227,7 +245,7 @@ final class CountReader {
 
     private boolean unitAhead() {
         Meaning after = cursor.peek(1).meaning();
-        return after == Meaning.STITCH || after == Meaning.SPECIAL;
+        return after == Meaning.STITCH || after == Meaning.SPECIAL || after == Meaning.SLIP;
     }
 
     private boolean joinsAfter() {

@@ -41,10 +41,18 @@ final class DefinitionReader {
         for (int words = 0; words < LONGEST_NAME; words++) {
             Token token = cursor.peek();
             switch (token.meaning()) {
+                case DASH -> {
+                    if (words > 0 && words < 4 && abbreviation(words) && token.spaced()) {
+                        return true;
+                    }
+                }
                 case EQUALS -> {
                     return words > 0 && (own || stitch);
                 }
                 case COLON -> {
+                    if (words > 0 && words < 4 && abbreviation(words)) {
+                        return true;
+                    }
                     if (!own || stitch || !cursor.is(-1, Meaning.ST)) {
                         return words > 0 && stitch && !cursor.is(-1, Meaning.NUMBER);
                     }
@@ -52,7 +60,7 @@ final class DefinitionReader {
                 case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE -> own = true;
                 case SPECIAL -> stitch = true;
                 case STITCH, SLIP, CHAIN, SKIP, HOLD -> own |= cursor.is(1, Meaning.EQUALS);
-                case ST, OPEN, SHUT, DASH, START, WORK -> {}
+                case ST, OPEN, SHUT, START, WORK -> {}
                 default -> {
                     if (token.is(Meaning.NUMBER) && words == 0
                             || token.is(Meaning.FINISH)
@@ -64,6 +72,14 @@ final class DefinitionReader {
             cursor.next();
         }
         return false;
+    }
+
+    /** Whether the words before the cursor are the name of a step alone: "dc", "sc2tog". */
+    private boolean abbreviation(int words) {
+        Meaning first = cursor.peek(-words).meaning();
+        boolean name = first.makes() || first == Meaning.INVDEC;
+        boolean joined = words == 1 || cursor.is(-1, Meaning.TOG);
+        return name && joined && cursor.at == words;
     }
 
     /** Over what the name stands for: to the next definition or the line's end. */

@@ -125,6 +125,9 @@ final class LabelReader {
         }
         boolean plural = cursor.since(begin).length() > 1 && plural(begin);
         cursor.skip(Meaning.STOP, Meaning.MARK, Meaning.OPEN);
+        if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
+            cursor.next();
+        }
         if (!cursor.is(Meaning.NUMBER)) {
             return Optional.empty();
         }
@@ -264,6 +267,7 @@ final class LabelReader {
 
     /** Over the marks after the label, and over words between it and a colon ("Rnd 4 with red:"). */
     private void overHeading() {
+        overNameInBrackets();
         int begin = cursor.at;
         for (int ahead = 0; ahead < FURTHEST; ahead++) {
             Token token = cursor.peek(ahead);
@@ -294,6 +298,20 @@ final class LabelReader {
                 Meaning.MARK,
                 Meaning.SEMICOLON);
         cursor.accept(Meaning.EQUALS);
+    }
+
+    /** "Rnd 4 (red):". */
+    private void overNameInBrackets() {
+        int ahead = 1;
+        while (cursor.is(Meaning.OPEN) && ahead < FURTHEST && !cursor.is(ahead, Meaning.SHUT)) {
+            if (cursor.is(ahead, Meaning.NUMBER) || cursor.peek(ahead).meaning().makes()) {
+                return;
+            }
+            ahead++;
+        }
+        if (cursor.is(Meaning.OPEN) && cursor.is(ahead, Meaning.SHUT) && cursor.is(ahead + 1, Meaning.COLON)) {
+            cursor.at += ahead + 1;
+        }
     }
 
     /** "Next round:", "Foundation:", "Last round -", "Dec rnd:", "On the next round,". */

@@ -68,10 +68,13 @@ final class PlaceFirst {
 
     private boolean stitch(int begin, Place place) {
         boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
-        cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
-        boolean numbered = cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes();
+        if (!goesOn) {
+            cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
+        }
+        boolean numbered =
+                !goesOn && cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes();
         int number = numbered ? cursor.next().value() : 0;
-        boolean named = cursor.is(Meaning.STITCH);
+        boolean named = !goesOn && cursor.is(Meaning.STITCH);
         StitchName name = named ? cursor.next().name() : line.lastName;
         boolean bare = !named && number == 0;
         if (bare && !goesOn && line.unplaced != null && items.last() == line.unplaced) {

@@ -264,6 +264,9 @@ final class SequenceReader {
         if (often == null) {
             return false;
         }
+        if (items.empty() && !line.worked && often.times().fills() && strangers.stepsAhead()) {
+            return true;
+        }
         if (items.empty() && !line.worked && often.times().fills() && line.hold != Hold.BOTH) {
             even(cursor.since(begin));
             return true;

@@ -16,12 +16,15 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             "\\W*(abbreviations?|legend|key|terms|glossary|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size)\\b[^0-9]{0,20}:",
             Pattern.CASE_INSENSITIVE);
 
+    private static final int SHORT = 10;
     private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
 
     /** Whether the line has anything that a statement needs; tells quickly of most that they are none. */
     public static boolean possible(String text) {
         return text.indexOf('=') >= 0
                 || text.indexOf(':') > 0 && !Character.isDigit(text.charAt(text.indexOf(':') - 1))
+                || text.indexOf(':') > 0 && text.indexOf(':') < SHORT
+                || text.indexOf(" - ") > 0 && text.indexOf(" - ") < SHORT
                 || text.contains("count")
                 || text.contains("COUNT")
                 || text.contains("stands");

@@ -86,7 +86,7 @@ final class StrangeWords {
     }
 
     /** Whether any step is still to come in the line. */
-    private boolean stepsAhead() {
+    boolean stepsAhead() {
         for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
             switch (cursor.peek(ahead).meaning()) {
                 case STITCH, SPECIAL, INC, DEC, INVDEC -> {
