@@ -59,6 +59,18 @@ final class LessonsTable extends JTable {
         dress();
     }
 
+    /** The whole of what a cell may have cut off. */
+    @Override
+    public String getToolTipText(MouseEvent event) {
+        int row = rowAtPoint(event.getPoint());
+        int column = columnAtPoint(event.getPoint());
+        if (row < 0 || column < 0) {
+            return null;
+        }
+        String told = LessonColumn.values()[column].told((LessonRow) getValueAt(row, column));
+        return told.isEmpty() ? null : told;
+    }
+
     private void choose(int row) {
         if (row >= 0 && row < getRowCount()) {
             chosenByHand.accept(row);

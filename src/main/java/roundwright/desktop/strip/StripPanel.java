@@ -1,10 +1,12 @@
 package roundwright.desktop.strip;
 
+import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntConsumer;
 import javax.accessibility.AccessibleContext;
@@ -26,6 +28,7 @@ public final class StripPanel extends JComponent {
     private transient StripPiece piece = new StripPiece(java.util.List.of(), java.util.List.of());
     private transient StripMarks marks = StripMarks.NONE;
     private transient StripWords words = new StripWords(piece, marks);
+    private final transient EdgeDrag drag = new EdgeDrag();
     private int chosen;
     private OptionalInt hovered = OptionalInt.empty();
 
@@ -39,6 +42,11 @@ public final class StripPanel extends JComponent {
         addMouseMotionListener(mouse);
         bindKeys();
         addFocusListener(new Keys.RepaintOnFocus(this));
+    }
+
+    /** Lets lessons' edges be moved with the mouse; with the keyboard they are moved on the plan. */
+    public void edges(LessonEdges edges) {
+        drag.use(edges);
     }
 
     public void show(StripPiece newPiece, StripMarks newMarks) {
@@ -67,6 +75,10 @@ public final class StripPanel extends JComponent {
         Keys.bind(this, "RIGHT", () -> choose(chosen + 1));
         Keys.bind(this, "HOME", () -> choose(0));
         Keys.bind(this, "END", () -> choose(piece.columns().size() - 1));
+        Keys.bind(this, "ESCAPE", () -> {
+            drag.giveUp();
+            repaint();
+        });
         Keys.bind(this, "PAGE_UP", () -> choose(lessonEdge(-1)));
         Keys.bind(this, "PAGE_DOWN", () -> choose(lessonEdge(1)));
     }
@@ -133,6 +145,7 @@ public final class StripPanel extends JComponent {
         hovered.ifPresent(column -> painter.outline(column, Tone.MUTED, 1.2));
         painter.students(marks.students());
         painter.outline(chosen, Tone.PINE, 2.2);
+        drag.paint(graphics, geometry, rooms, getWidth());
     }
 
     @Override
@@ -176,20 +189,37 @@ public final class StripPanel extends JComponent {
             if (isShowing()) {
                 requestFocusInWindow();
             }
-            mouseDragged(event);
+            edgeAt(event).ifPresentOrElse(drag::hold, () -> mouseDragged(event));
+        }
+
+        private Optional<StripPiece.Bracket> edgeAt(MouseEvent event) {
+            return piece.columns().isEmpty()
+                    ? Optional.empty()
+                    : drag.at(geometry(), rooms(), event.getX(), event.getY());
         }
 
         @Override
         public void mouseDragged(MouseEvent event) {
-            if (!piece.columns().isEmpty()) {
+            if (drag.held()) {
+                drag.drawTo(geometry(), event.getX());
+                repaint();
+            } else if (!piece.columns().isEmpty()) {
                 choose(geometry().columnAt(event.getX()));
             }
         }
 
         @Override
+        public void mouseReleased(MouseEvent event) {
+            drag.letGo();
+            repaint();
+        }
+
+        @Override
         public void mouseMoved(MouseEvent event) {
+            boolean edge = edgeAt(event).isPresent();
+            setCursor(Cursor.getPredefinedCursor(edge ? Cursor.E_RESIZE_CURSOR : Cursor.DEFAULT_CURSOR));
             hover(
-                    piece.columns().isEmpty()
+                    piece.columns().isEmpty() || edge
                             ? OptionalInt.empty()
                             : OptionalInt.of(geometry().columnAt(event.getX())));
         }

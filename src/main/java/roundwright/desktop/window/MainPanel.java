@@ -27,6 +27,7 @@ import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.next.NextPage;
 import roundwright.desktop.plan.PlanPage;
+import roundwright.desktop.planning.LessonsOnStrip;
 import roundwright.desktop.strip.StripPanel;
 import roundwright.desktop.strip.StripPresenter;
 import roundwright.desktop.stuck.StuckPage;
@@ -62,6 +63,7 @@ public final class MainPanel extends JPanel implements Asking {
         stripPresenter = new StripPresenter(desk);
         header = new Header(deeds, () -> new Menus(desk, deeds).courses(header().course()), this::openMenu);
         strip = new StripPanel(stripPresenter::choose);
+        strip.edges(new LessonsOnStrip(desk, stripPresenter));
         notice = new NoticeBar(desk::clearNotice);
         new WindowDeeds(desk, deeds, this, frame).bind();
         SheetDeeds.bind(desk, deeds, this, frame);

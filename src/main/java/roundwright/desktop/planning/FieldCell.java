@@ -1,0 +1,34 @@
+package roundwright.desktop.planning;
+
+import java.awt.Dimension;
+import javax.swing.JComponent;
+import roundwright.desktop.look.Space;
+import roundwright.desktop.look.Stack;
+import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.Type;
+
+/** A field with its label above it, narrow enough to stand beside others. */
+final class FieldCell extends Stack {
+    private final double width;
+
+    /** A cell of a width in points; the hint is shown when the pointer rests on the field, and told with it. */
+    FieldCell(String label, JComponent field, String hint, double width) {
+        this.width = width;
+        Text words = new Text(label, Type.SMALL_STRONG, Tone.INK);
+        words.setLabelFor(field);
+        field.getAccessibleContext().setAccessibleName(label);
+        if (!hint.isEmpty()) {
+            field.getAccessibleContext().setAccessibleDescription(hint);
+            field.setToolTipText(hint);
+        }
+        below(0, words);
+        below(0.75, field);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int wide = Space.points(width);
+        return new Dimension(wide, heightFor(wide));
+    }
+}
