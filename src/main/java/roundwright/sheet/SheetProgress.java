@@ -1,6 +1,6 @@
 package roundwright.sheet;
 
-/** Hears how far a folder of sheets is. Called from several threads, but never by two at once. */
+/** Hears how far a folder of sheets is, on the thread that asked for it. */
 @FunctionalInterface
 public interface SheetProgress {
     /**
