@@ -15,6 +15,7 @@ import roundwright.mistakes.story.WrittenRound;
 import roundwright.pattern.Part;
 import roundwright.pattern.Pattern;
 import roundwright.pattern.Round;
+import roundwright.pattern.Steps;
 
 /**
  * A whole pattern as beginners with these rates work it. What was worked out for a round is kept and shared by all students
@@ -72,16 +73,13 @@ public final class PatternStory {
         return new PartStory(part.name(), worked, base);
     }
 
-    /** The latest part before this one that ends with as many stitches as its first round uses. */
+    /** The latest part before this one that ends with as many stitches as its first round uses; none where that uses none. */
     private Optional<PartStory> base(Round first) {
-        int needs = first.steps().map(steps -> steps.takes()).orElse(0);
-        if (needs == 0 || first.line().available().isEmpty()) {
-            return Optional.empty();
-        }
-        int available = first.line().available().getAsInt();
+        int needs = first.steps().map(Steps::takes).orElse(0);
+        int available = first.line().available().orElse(needs);
         return IntStream.iterate(parts.size() - 1, place -> place >= 0, place -> place - 1)
                 .mapToObj(parts::get)
-                .filter(part -> endsWith(part, available))
+                .filter(part -> needs > 0 && endsWith(part, available))
                 .findFirst();
     }
 

@@ -17,6 +17,8 @@ import roundwright.group.StudentId;
 import roundwright.mistakes.story.Kind;
 import roundwright.mistakes.story.Rates;
 import roundwright.mistakes.story.Written;
+import roundwright.notation.Terms;
+import roundwright.pattern.Pattern;
 import roundwright.pattern.Steps;
 
 /** A student's chain against every way through the rounds, and what happens to it when work is pulled back or counts corrected. */
@@ -195,6 +197,27 @@ class StudentChainTest {
         AllWays all =
                 new AllWays(4, ROUNDS, Rates.STORY, new Case("", new int[] {4, 8, 12, 13}, Map.of()).sights(4), 2);
         compareCauses("late", all, late);
+    }
+
+    /** A brim on the cap's last round: nine stitches there are no mistake of the brim where the cap ended with nine. */
+    @Test
+    void aPartThatStartsOnAnotherTakesOverItsTrueCount() {
+        Pattern pattern = new Pattern(
+                Terms.UK,
+                List.of(
+                        Patterns.part("Cap", 4, ROUNDS),
+                        Patterns.onto("Brim", 8, List.of(Written.plain(8), Written.round("", "pi", 4, "")))));
+        StudentChain chain = new StudentChain(new PatternStory(pattern, Rates.STORY));
+        int[] counts = {4, 8, 12, 12, 9};
+        for (int round = 1; round <= counts.length; round++) {
+            chain.add(counted(round, round, counts[round - 1]));
+        }
+        Finding brim = chain.add(new CountReport(
+                        6, new StudentId(1), "Brim", 1, CountReport.Kind.COUNTED, OptionalInt.of(9), Instant.EPOCH, ""))
+                .orElseThrow();
+        assertTrue(brim.causes().get(0).kinds().none());
+        assertEquals("Cap", brim.likeliestBegan().orElseThrow().part());
+        assertEquals(9, brim.expected().getAsInt());
     }
 
     @Test
