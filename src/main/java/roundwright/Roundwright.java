@@ -15,6 +15,7 @@ import roundwright.wording.Wording;
 /** Starts Roundwright: a verb runs a command; no argument, or a file's name, opens the desktop. */
 public final class Roundwright {
     private static final String NEW_HOME = "--new-home";
+    private static final String SAMPLE = "--sample";
     private static final String FILE_ENDING = ".db";
 
     private Roundwright() {}
@@ -34,6 +35,7 @@ public final class Roundwright {
     /** The desktop's arguments, or nothing where the arguments are a command's. */
     static Optional<DesktopArguments> forDesktop(String... arguments) {
         List<String> rest = new ArrayList<>(List.of(arguments));
+        boolean sample = rest.remove(SAMPLE);
         try {
             Optional<Path> home = Optional.empty();
             int place = rest.indexOf(NEW_HOME);
@@ -45,7 +47,7 @@ public final class Roundwright {
                     && rest.get(0).endsWith(FILE_ENDING)
                     && !rest.get(0).startsWith("-");
             return rest.isEmpty() || file
-                    ? Optional.of(new DesktopArguments(rest.stream().findFirst().map(Path::of), home))
+                    ? Optional.of(new DesktopArguments(rest.stream().findFirst().map(Path::of), home, sample))
                     : Optional.empty();
         } catch (InvalidPathException notAPath) {
             return Optional.empty();

@@ -1,6 +1,7 @@
 package roundwright;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -19,6 +20,12 @@ class RoundwrightTest {
                 Roundwright.forDesktop("--new-home", "trial", "class.db").orElseThrow();
         assertEquals(Optional.of(Path.of("class.db")), arguments.file());
         assertEquals(Optional.of(Path.of("trial")), arguments.home());
+    }
+
+    @Test
+    void aSampleMayBeAskedFor() {
+        assertTrue(Roundwright.forDesktop("--sample").orElseThrow().sample());
+        assertFalse(Roundwright.forDesktop().orElseThrow().sample());
     }
 
     @Test

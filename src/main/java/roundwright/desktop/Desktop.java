@@ -21,6 +21,6 @@ public final class Desktop {
                 .map(Folders::under)
                 .orElseGet(() -> Folders.usual(
                         System.getProperty("os.name"), Path.of(System.getProperty("user.home")), System.getenv()));
-        Start.open(arguments.file(), folders);
+        Start.open(arguments.file(), folders, arguments.sample());
     }
 }

@@ -8,5 +8,6 @@ import java.util.Optional;
  *
  * @param file the file to open, where one was named
  * @param home the one folder under which settings, data and backups are kept, where one was named
+ * @param sample whether a file that has no course yet is to open with a sample course and an invented group
  */
-public record DesktopArguments(Optional<Path> file, Optional<Path> home) {}
+public record DesktopArguments(Optional<Path> file, Optional<Path> home, boolean sample) {}

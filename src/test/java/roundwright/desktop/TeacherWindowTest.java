@@ -65,7 +65,7 @@ class TeacherWindowTest {
         robot = new Robot();
         robot.setAutoDelay(15);
         EventThreadGuard.install(misuses::add);
-        Desktop.open(new DesktopArguments(Optional.empty(), Optional.of(home)));
+        Desktop.open(new DesktopArguments(Optional.empty(), Optional.of(home), false));
         frame = await(
                 "the window",
                 () -> Stream.of(Window.getWindows())

@@ -11,6 +11,8 @@ import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.welcome.Sample;
+import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.work.EventThreadGuard;
 import roundwright.desktop.work.PauseWatch;
 import roundwright.desktop.work.Work;
@@ -30,20 +32,26 @@ public final class Start {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final Folders folders;
+    private final boolean sample;
     private final CompletableFuture<Workbook> opening;
 
-    private Start(Folders folders, CompletableFuture<Workbook> opening) {
+    private Start(Folders folders, boolean sample, CompletableFuture<Workbook> opening) {
         this.folders = folders;
+        this.sample = sample;
         this.opening = opening;
     }
 
-    /** Opens a file, or the usual one where none is named, in a window. Returns at once. */
-    public static void open(Optional<Path> file, Folders folders) {
+    /**
+     * Opens a file, or the usual one where none is named, in a window. Returns at once.
+     *
+     * @param sample whether a file without a course opens with a sample course
+     */
+    public static void open(Optional<Path> file, Folders folders, boolean sample) {
         System.setProperty("awt.useSystemAAFontSettings", "on");
         System.setProperty("swing.aatext", "true");
         CompletableFuture<Workbook> opening = CompletableFuture.supplyAsync(() -> workbook(file, folders));
         LookSettings look = LookSettings.read(folders.settings());
-        SwingUtilities.invokeLater(() -> new Start(folders, opening).show(look));
+        SwingUtilities.invokeLater(() -> new Start(folders, sample, opening).show(look));
     }
 
     private static Workbook workbook(Optional<Path> file, Folders folders) {
@@ -89,6 +97,9 @@ public final class Start {
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
                 SwingUtilities.invokeLater(() -> desk.tell(WORDS.say("unexpected", String.valueOf(failure)))));
         desk.open();
+        if (sample && desk.view().courses().isEmpty()) {
+            Samples.names().stream().findFirst().flatMap(Sample::named).ifPresent(first -> first.openOn(desk));
+        }
         // the first window is shown whole: the course is read before it
         work.here(() -> SwingUtilities.invokeLater(() -> {
             MainWindow window =
