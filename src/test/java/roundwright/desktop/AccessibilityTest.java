@@ -15,6 +15,7 @@ import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,6 +26,7 @@ import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.MainPanel;
 
 /** Walks through every component of every page and card: what can be used has a name, and all of it can be reached. */
+@ExtendWith(OnEventThread.class)
 class AccessibilityTest {
     @BeforeEach
     void light() {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Page;
@@ -25,6 +26,7 @@ import roundwright.workbook.NewCount;
 import roundwright.workbook.StudentEdit;
 
 /** 500 students and 120 rounds: a key stroke on the counts stays well under what a hand notices. */
+@ExtendWith(OnEventThread.class)
 class LargeGroupTest {
     private static final int STUDENTS = 500;
     private static final int ROUNDS = 120;

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import javax.swing.AbstractButton;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Switch;
@@ -22,6 +23,7 @@ import roundwright.group.RoundPlace;
  * painted. In light and dark, small and large, with {@code mvn test -Dtest=PicturesTest -Dpictures=all}; otherwise each in the
  * smallest window at the largest zoom, where most goes wrong.
  */
+@ExtendWith(OnEventThread.class)
 class PicturesTest {
     private record Size(int width, int height, int zoom) {}
 

@@ -17,6 +17,7 @@ import roundwright.desktop.look.HeadRow;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
@@ -27,6 +28,7 @@ import roundwright.wording.Wording;
 
 /** Students by rounds, and beside them what the chosen count says. */
 public final class CountsPage extends JPanel implements FirstFocus {
+    private static final double NARROW = 1100;
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient CountsPresenter presenter;
@@ -67,7 +69,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private static JComponent foot() {
         Stack foot = new Stack();
         foot.below(0, Prose.muted(WORDS.say("counts-keys")));
-        foot.setBorder(roundwright.desktop.look.Space.pad(1.5, 0, 0, 0));
+        foot.setBorder(Space.pad(1.5, 0, 0, 0));
         return foot;
     }
 
@@ -100,6 +102,12 @@ public final class CountsPage extends JPanel implements FirstFocus {
             add(wanted);
         }
         revalidate();
+    }
+
+    @Override
+    public void doLayout() {
+        names.setNarrow(getWidth() < Space.points(NARROW));
+        super.doLayout();
     }
 
     @Override

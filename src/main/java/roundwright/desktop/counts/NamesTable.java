@@ -11,7 +11,7 @@ import roundwright.wording.Wording;
 final class NamesTable extends JTable {
     private static final Wording WORDS = Wording.of("desktop");
     private static final double WIDTH = 176;
-    private static final double NARROW = 120;
+    private static final double NARROW = 128;
 
     private boolean narrow;
 

@@ -36,6 +36,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private final LessonsTable table;
     private final transient Desk desk;
     private final JComponent planning;
+    private final JComponent unsplit;
     private transient Optional<EditorCard> editor = Optional.empty();
     private final Text heading = Text.heading("");
     private final Stack noLessons = new Stack();
@@ -56,9 +57,12 @@ public final class PlanPage extends JPanel implements FirstFocus {
         PageCard lessons = new PageCard(table)
                 .top(new HeadRow(
                         heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
-        lessons.foot(noLessons);
-        noLessons.below(0, Prose.body(WORDS.say("no-lessons")));
-        noLessons.below(2, new Wrap(1)).add(deeds.mainButton(Deed.SPLIT));
+        noLessons.below(0, Text.heading(presenter.heading()));
+        noLessons.below(1, Prose.body(WORDS.say("no-lessons")));
+        Wrap ways = noLessons.below(2, new Wrap(1));
+        ways.add(deeds.mainButton(Deed.SPLIT));
+        ways.add(deeds.button(Deed.EDIT_PATTERN));
+        unsplit = new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk), 0.63));
         lesson = new LessonCard(desk, chosen, deeds);
         side = new SidePanel(new RoundCard(desk), lesson, new CourseCard(desk));
         planning = new PageScroll(new TwoCards(lessons, side, 0.63));
@@ -92,10 +96,19 @@ public final class PlanPage extends JPanel implements FirstFocus {
 
     private void refresh() {
         heading.setText(presenter.heading());
-        noLessons.setVisible(presenter.rows().isEmpty());
+        showPlanning();
         table.refresh();
         revalidate();
         repaint();
+    }
+
+    /** Where there are no lessons, what to do about that stands in their place. */
+    private void showPlanning() {
+        JComponent wanted = presenter.rows().isEmpty() ? unsplit : planning;
+        if (editor.isEmpty() && wanted.getParent() != this) {
+            removeAll();
+            add(wanted);
+        }
     }
 
     /** Puts the course's text in the place of the lessons, until it is left. */
@@ -115,7 +128,6 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private void showLessons() {
         editor = Optional.empty();
         removeAll();
-        add(planning);
         refresh();
         if (isShowing()) {
             table.requestFocusInWindow();

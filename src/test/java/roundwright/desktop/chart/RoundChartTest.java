@@ -11,6 +11,8 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import roundwright.desktop.OnEventThread;
 import roundwright.desktop.Pictures;
 import roundwright.desktop.SampleCourse;
 import roundwright.desktop.look.Theme;
@@ -24,6 +26,7 @@ import roundwright.pattern.chart.ChartSign;
 import roundwright.pattern.chart.ChartWords;
 import roundwright.pattern.chart.RoundChart;
 
+@ExtendWith(OnEventThread.class)
 class RoundChartTest {
     @BeforeEach
     void light() {

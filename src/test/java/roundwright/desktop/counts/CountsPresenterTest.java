@@ -9,7 +9,9 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.DeskOnFile;
+import roundwright.desktop.OnEventThread;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Theme;
 import roundwright.group.Group;
@@ -19,6 +21,7 @@ import roundwright.group.Student;
 import roundwright.workbook.GroupEdit;
 import roundwright.workbook.StudentEdit;
 
+@ExtendWith(OnEventThread.class)
 class CountsPresenterTest {
     private DeskOnFile file;
     private Desk desk;

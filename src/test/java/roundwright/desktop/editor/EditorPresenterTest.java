@@ -8,11 +8,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.course.file.FileProblem;
 import roundwright.desktop.DeskOnFile;
+import roundwright.desktop.OnEventThread;
 import roundwright.desktop.look.Theme;
 import roundwright.group.RoundPlace;
 
+@ExtendWith(OnEventThread.class)
 class EditorPresenterTest {
     private static final String BALL = """
             # Ball

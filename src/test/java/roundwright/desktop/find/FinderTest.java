@@ -8,13 +8,16 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundwright.desktop.DeskOnFile;
+import roundwright.desktop.OnEventThread;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Theme;
 import roundwright.group.RoundPlace;
 
+@ExtendWith(OnEventThread.class)
 class FinderTest {
     private DeskOnFile file;
     private Finder finder;

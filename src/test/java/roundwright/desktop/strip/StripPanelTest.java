@@ -14,10 +14,13 @@ import java.util.stream.IntStream;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import roundwright.desktop.OnEventThread;
 import roundwright.desktop.Pictures;
 import roundwright.desktop.SampleCourse;
 import roundwright.desktop.look.Theme;
 
+@ExtendWith(OnEventThread.class)
 class StripPanelTest {
     private final List<Integer> told = new ArrayList<>();
     private StripPanel panel;
