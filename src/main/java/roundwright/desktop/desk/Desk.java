@@ -1,6 +1,7 @@
 package roundwright.desktop.desk;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
@@ -93,6 +94,10 @@ public final class Desk {
 
     public Optional<RoundPlace> place() {
         return choice.place();
+    }
+
+    public Instant now() {
+        return clock.instant();
     }
 
     public LocalDate today() {

@@ -6,17 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import roundwright.course.Lesson;
 import roundwright.course.planning.ItemWords;
 import roundwright.course.planning.PlannedLesson;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.planning.ChosenLesson;
+import roundwright.desktop.planning.LessonDates;
 import roundwright.desktop.planning.LessonWords;
-import roundwright.group.Session;
 import roundwright.wording.Wording;
-import roundwright.workbook.GroupView;
 
 /** The lessons of the course in hand as a table of rows. */
 public final class LessonsPresenter {
@@ -26,11 +24,13 @@ public final class LessonsPresenter {
     private final Desk desk;
     private final ChosenLesson chosen;
     private final LessonWords words;
+    private final LessonDates dates;
 
     public LessonsPresenter(Desk desk, ChosenLesson chosen) {
         this.desk = desk;
         this.chosen = chosen;
         this.words = new LessonWords(desk);
+        this.dates = new LessonDates(desk);
     }
 
     public List<LessonRow> rows() {
@@ -53,14 +53,13 @@ public final class LessonsPresenter {
 
     private LessonRow row(OpenCourse course, Lesson lesson) {
         Optional<PlannedLesson> planned = planned(course, lesson);
-        Optional<LocalDate> held = held(lesson);
-        Optional<LocalDate> date = held.or(() -> reckoned(lesson));
+        Optional<LocalDate> date = dates.of(lesson.number());
         return new LessonRow(
                 lesson.number(),
                 lesson.name(),
                 remark(lesson, planned),
                 date.map(DAY::format).orElse(""),
-                held.isPresent(),
+                dates.held(lesson.number()).isPresent(),
                 ItemWords.written(lesson.rounds()),
                 introduces(course, planned),
                 planned.map(found -> (int) Math.round(found.minutes().total())).orElse(0),
@@ -94,21 +93,6 @@ public final class LessonsPresenter {
                 .flatMap(id -> course.techniques().get(id).stream())
                 .map(technique -> technique.name(course.terms()))
                 .toList();
-    }
-
-    private Optional<LocalDate> held(Lesson lesson) {
-        return desk.group().stream()
-                .flatMap(group -> group.sessions().stream())
-                .filter(session -> session.lesson().equals(OptionalInt.of(lesson.number())))
-                .map(Session::date)
-                .findFirst();
-    }
-
-    /** Weekly from the group's start. */
-    private Optional<LocalDate> reckoned(Lesson lesson) {
-        return desk.group()
-                .map(GroupView::group)
-                .flatMap(group -> group.start().map(start -> start.plusWeeks(lesson.number() - 1L)));
     }
 
     /** The row of the lesson in hand; -1 where there is none. */

@@ -64,7 +64,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
         ways.add(deeds.button(Deed.EDIT_PATTERN));
         unsplit = new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk), 0.63));
         lesson = new LessonCard(desk, chosen, deeds);
-        side = new SidePanel(new RoundCard(desk), lesson, new CourseCard(desk));
+        side = new SidePanel(new RoundCard(desk), lesson, new CourseCard(desk, deeds));
         planning = new PageScroll(new TwoCards(lessons, side, 0.63));
         add(planning);
         planningDeeds.bind(asking);

@@ -1,6 +1,9 @@
 package roundwright.desktop.planning;
 
+import java.util.List;
 import java.util.Set;
+import roundwright.desktop.action.Deed;
+import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.look.PageCard;
@@ -9,6 +12,7 @@ import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
+import roundwright.desktop.look.Wrap;
 import roundwright.wording.Wording;
 
 /** The whole course: what to get ready for it, and in which order its techniques come. */
@@ -17,15 +21,17 @@ public final class CourseCard extends PageCard {
 
     private final transient CourseWords words;
     private final Stack body;
+    private final transient Deeds deeds;
 
-    public CourseCard(Desk desk) {
-        this(desk, new Stack());
+    public CourseCard(Desk desk, Deeds deeds) {
+        this(desk, deeds, new Stack());
     }
 
-    private CourseCard(Desk desk, Stack body) {
+    private CourseCard(Desk desk, Deeds deeds, Stack body) {
         super(body);
         this.words = new CourseWords(desk);
         this.body = body;
+        this.deeds = deeds;
         desk.listen(this::changed);
     }
 
@@ -45,7 +51,12 @@ public final class CourseCard extends PageCard {
 
     private void refresh() {
         body.removeAll();
-        body.below(0, Text.heading(WORDS.say("course-ready")));
+        Wrap buttons = new Wrap(1);
+        for (Deed deed : List.of(Deed.DATES, Deed.PLAN_REST)) {
+            buttons.add(deeds.button(deed));
+        }
+        body.below(0, buttons);
+        body.below(2, Text.heading(WORDS.say("course-ready")));
         new ReadyList(body).add(words.ready());
         body.below(2.5, Text.heading(WORDS.say("technique-order")));
         for (CourseWords.Step step : words.order()) {

@@ -57,6 +57,8 @@ final class Menus {
                 menu,
                 List.of(
                         Deed.SPLIT,
+                        Deed.DATES,
+                        Deed.PLAN_REST,
                         Deed.EDIT_PATTERN,
                         Deed.REGISTER,
                         Deed.PASTE_MESSAGES,

@@ -23,6 +23,7 @@ import roundwright.desktop.desk.Page;
 import roundwright.desktop.find.FindCard;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.messages.MessagesCard;
+import roundwright.desktop.planning.DatesCard;
 import roundwright.desktop.planning.SplitCard;
 import roundwright.desktop.welcome.PastePatternCard;
 import roundwright.desktop.welcome.SamplesCard;
@@ -30,6 +31,7 @@ import roundwright.desktop.work.Task;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.CourseEdit;
+import roundwright.workbook.WholeFile;
 
 /** Says what each deed does in this window, and which can be done now. */
 final class WindowDeeds {
@@ -79,6 +81,7 @@ final class WindowDeeds {
         deeds.on(Deed.SAMPLE_COURSE, () -> asking.ask(new SamplesCard(desk, asking)));
         deeds.on(Deed.PASTE_PATTERN, () -> asking.ask(new PastePatternCard(desk, asking)));
         deeds.on(Deed.OPEN_COURSE, () -> frame.chooseFile().ifPresent(this::openCourse));
+        deeds.on(Deed.DATES, () -> asking.ask(new DatesCard(desk, asking, frame::chooseTarget)));
         deeds.on(Deed.SPLIT, () -> asking.ask(new SplitCard(desk, asking)));
         deeds.on(Deed.SAVE_COURSE, this::saveCourse);
     }
@@ -117,6 +120,7 @@ final class WindowDeeds {
         deeds.enable(Deed.SAVE_COURSE, course);
         deeds.enable(Deed.FIND, course);
         deeds.enable(Deed.SPLIT, course);
+        deeds.enable(Deed.DATES, group);
         deeds.enable(Deed.EDIT_PATTERN, course);
         deeds.enable(Deed.ADD_GROUP, course);
         deeds.enable(Deed.ADD_STUDENTS, group);
@@ -167,7 +171,7 @@ final class WindowDeeds {
         desk.work().submit(new Task<Void>() {
             @Override
             public Void away() throws IOException {
-                Files.writeString(path, text, StandardCharsets.UTF_8);
+                WholeFile.write(path, text);
                 return null;
             }
 
