@@ -60,6 +60,8 @@ class AccessibilityTest {
         return List.of(
                 Deed.FIND,
                 Deed.SPLIT,
+                Deed.DATES,
+                Deed.PLAN_REST,
                 Deed.PASTE_PATTERN,
                 Deed.ADD_GROUP,
                 Deed.ADD_STUDENTS,

@@ -74,6 +74,17 @@ class PicturesTest {
     }
 
     @Test
+    void planningCards() {
+        for (Deed deed : List.of(Deed.SPLIT, Deed.DATES, Deed.PLAN_REST, Deed.RENAME_LESSON)) {
+            paint("card-" + deed.name().toLowerCase(Locale.ROOT), file -> {
+                MainPanel panel = onPage(file, Page.PLAN);
+                panel.deeds().perform(deed);
+                return panel;
+            });
+        }
+    }
+
+    @Test
     void counts() {
         paint("counts", file -> onPage(file, Page.COUNTS));
     }

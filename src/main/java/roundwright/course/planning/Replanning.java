@@ -51,6 +51,44 @@ public record Replanning(int done, Plan rest, List<LessonChange> changes, List<L
         return new Replanning(now.done(), rest, changes(current, now.sessionsHeld(), rest), behind(current, now, rest));
     }
 
+    /**
+     * The plan of the whole course: the lessons held, with what was done in them, and after them the rest. Where less was done
+     * than there were lessons, lessons that did nothing are left out.
+     *
+     * @param current the plan that the rest was planned anew from
+     */
+    public Plan whole(Plan current) {
+        List<Slot> slots = new ArrayList<>();
+        int lessons = Math.min(rest.sessionsBefore(), done);
+        for (int i = 0; i < lessons; i++) {
+            int from = slots.isEmpty() ? 0 : slots.get(i - 1).stretch().last() + 1;
+            slots.add(held(current, i, from, done - lessons + i));
+        }
+        boolean early = lessons == 0 && done > 0;
+        for (PlannedLesson lesson : rest.lessons()) {
+            Stretch left = lesson.stretch();
+            int from = early && slots.isEmpty() ? 0 : left.from() + done;
+            Stretch stretch = new Stretch(from, left.to() + done, left.last() + done);
+            slots.add(new Slot(stretch, lesson.name(), lesson.locked()));
+        }
+        return Plan.of(current.items(), current.settings(), 0, slots, false);
+    }
+
+    /** A lesson held, up to where it was planned to go; the last one to where the group is. */
+    private Slot held(Plan current, int place, int from, int latest) {
+        Optional<PlannedLesson> before = current.lessons().stream().skip(place).findFirst();
+        boolean lastHeld = latest == done - 1;
+        int planned = before.map(lesson -> lesson.stretch().last()).orElse(latest);
+        int last = lastHeld ? latest : Math.max(from, Math.min(planned, latest));
+        int to = before.map(lesson -> lesson.stretch().to())
+                .filter(end -> end >= from && end <= last)
+                .orElse(last);
+        return new Slot(
+                new Stretch(from, last == planned ? to : last, last),
+                before.flatMap(PlannedLesson::name),
+                before.filter(PlannedLesson::locked).isPresent());
+    }
+
     /** Lessons that come out as they were keep their titles. */
     private static Plan withTitles(Plan current, int done, Plan rest) {
         List<Slot> slots = rest.lessons().stream()

@@ -65,7 +65,7 @@ public final class MainPanel extends JPanel implements Asking {
         strip = new StripPanel(stripPresenter::choose);
         strip.edges(new LessonsOnStrip(desk, stripPresenter));
         notice = new NoticeBar(desk::clearNotice);
-        new WindowDeeds(desk, deeds, this, frame).bind();
+        new WindowDeeds(desk, insights, deeds, this, frame).bind();
         SheetDeeds.bind(desk, deeds, this, frame);
         holder.setOpaque(false);
         add(overlay);

@@ -21,9 +21,11 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.find.FindCard;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.messages.MessagesCard;
 import roundwright.desktop.planning.DatesCard;
+import roundwright.desktop.planning.RestCard;
 import roundwright.desktop.planning.SplitCard;
 import roundwright.desktop.welcome.PastePatternCard;
 import roundwright.desktop.welcome.SamplesCard;
@@ -38,11 +40,13 @@ final class WindowDeeds {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final Desk desk;
+    private final Insights insights;
     private final Deeds deeds;
     private final Asking asking;
     private final Frame frame;
 
-    WindowDeeds(Desk desk, Deeds deeds, Asking asking, Frame frame) {
+    WindowDeeds(Desk desk, Insights insights, Deeds deeds, Asking asking, Frame frame) {
+        this.insights = insights;
         this.desk = desk;
         this.deeds = deeds;
         this.asking = asking;
@@ -81,6 +85,7 @@ final class WindowDeeds {
         deeds.on(Deed.SAMPLE_COURSE, () -> asking.ask(new SamplesCard(desk, asking)));
         deeds.on(Deed.PASTE_PATTERN, () -> asking.ask(new PastePatternCard(desk, asking)));
         deeds.on(Deed.OPEN_COURSE, () -> frame.chooseFile().ifPresent(this::openCourse));
+        deeds.on(Deed.PLAN_REST, () -> asking.ask(new RestCard(desk, asking, insights, frame.longWork())));
         deeds.on(Deed.DATES, () -> asking.ask(new DatesCard(desk, asking, frame::chooseTarget)));
         deeds.on(Deed.SPLIT, () -> asking.ask(new SplitCard(desk, asking)));
         deeds.on(Deed.SAVE_COURSE, this::saveCourse);
@@ -121,6 +126,7 @@ final class WindowDeeds {
         deeds.enable(Deed.FIND, course);
         deeds.enable(Deed.SPLIT, course);
         deeds.enable(Deed.DATES, group);
+        deeds.enable(Deed.PLAN_REST, student);
         deeds.enable(Deed.EDIT_PATTERN, course);
         deeds.enable(Deed.ADD_GROUP, course);
         deeds.enable(Deed.ADD_STUDENTS, group);
