@@ -6,7 +6,7 @@ import roundwright.wording.Wording;
 enum LessonColumn {
     LESSON(0.32, 130),
     DATE(0, 102),
-    ROUNDS(0.14, 118),
+    ROUNDS(0.3, 118),
     NEW(0.68, 120),
     MINUTES(0.12, 56);
 

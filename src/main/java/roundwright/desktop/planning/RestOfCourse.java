@@ -94,7 +94,7 @@ record RestOfCourse(Question question, GroupNow now, Replanning rest, Plan whole
     private SplitAnew.Row row(LessonChange change) {
         String anew = change.after()
                 .map(text -> WORDS.say("rest-lesson", change.number(), text, minutes(change.number())))
-                .orElse(WORDS.say("split-no-lesson"));
+                .orElse(WORDS.say("split-numbered", change.number(), WORDS.say("split-no-lesson")));
         return new SplitAnew.Row(
                 anew, change.same() ? Optional.empty() : change.before().map(text -> WORDS.say("split-before", text)));
     }

@@ -102,14 +102,14 @@ record SplitAnew(OpenCourse open, SplitWish wish, Optional<Plan> now, Plan plan,
                 plan.lessons().size(),
                 now.map(before -> before.lessons().size()).orElse(0));
         return IntStream.range(0, last)
-                .mapToObj(place -> row(words(plan, place), now.flatMap(before -> words(before, place))))
+                .mapToObj(place -> row(place + 1, words(plan, place), now.flatMap(before -> words(before, place))))
                 .toList();
     }
 
-    private static Row row(Optional<String> anew, Optional<String> before) {
+    private static Row row(int number, Optional<String> anew, Optional<String> before) {
         boolean same = anew.equals(before);
         return new Row(
-                anew.orElse(WORDS.say("split-no-lesson")),
+                WORDS.say("split-numbered", number, anew.orElse(WORDS.say("split-no-lesson"))),
                 same ? Optional.empty() : before.map(text -> WORDS.say("split-before", text)));
     }
 
@@ -120,7 +120,6 @@ record SplitAnew(OpenCourse open, SplitWish wish, Optional<Plan> now, Plan plan,
         PlannedLesson lesson = plan.lessons().get(place);
         return Optional.of(WORDS.say(
                 "split-lesson",
-                lesson.number(),
                 ItemWords.lesson(plan, lesson),
                 Math.round(lesson.minutes().total()),
                 lesson.introduces().size()));

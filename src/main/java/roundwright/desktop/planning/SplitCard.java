@@ -24,7 +24,7 @@ import roundwright.wording.Wording;
  */
 public final class SplitCard extends AskCard {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final double CELL = 160;
+    private static final double CELL = 205;
 
     private final transient Desk desk;
     private final transient Asking asking;

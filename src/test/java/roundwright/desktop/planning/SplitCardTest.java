@@ -80,14 +80,14 @@ class SplitCardTest {
     void theBestSplitIsShownBesideTheLessonsAsSoonAsTheCardIsOpen() {
         assertTrue(said().contains("Split anew: "), said());
         assertTrue(said().contains("As it is now: 8 lessons, "), said());
-        assertTrue(said().contains("It would be "), said());
+        assertTrue(said().contains("Or "), said());
     }
 
     @Test
     void enterTakesWhatIsShownAndUndoNamesIt() {
         field("Number of lessons").setText("6");
         assertTrue(said().contains("Split anew: 6 lessons"), said());
-        assertTrue(said().contains("It would be 7 lessons"), said());
+        assertTrue(said().contains("Or 7 lessons"), said());
         enter();
         assertEquals(6, lessons().size());
         assertEquals(Optional.of("Undo: 6 lessons split anew"), desk.workbook().undoName());
