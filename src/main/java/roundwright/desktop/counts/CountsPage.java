@@ -100,6 +100,9 @@ public final class CountsPage extends JPanel implements FirstFocus {
         if (wanted.getParent() != this) {
             removeAll();
             add(wanted);
+            if (people && isShowing()) {
+                table.requestFocusInWindow();
+            }
         }
         revalidate();
     }

@@ -17,6 +17,8 @@ import roundwright.wording.Wording;
 final class NoticeBar extends JPanel implements Flowing {
     private static final Wording WORDS = Wording.of("desktop");
     private static final double PAD = 12;
+    /** A sentence is short; a failure's own words may go on for pages, and laying those out would hold up the window. */
+    private static final int LONGEST = 600;
 
     private final Prose prose = new Prose("", Type.BODY, Type.STRONG, Tone.INK);
     private final JButton read;
@@ -35,7 +37,8 @@ final class NoticeBar extends JPanel implements Flowing {
         return prose.text();
     }
 
-    void show(String sentence) {
+    void show(String whole) {
+        String sentence = whole.length() <= LONGEST ? whole : whole.substring(0, LONGEST) + "…";
         prose.setText(sentence);
         getAccessibleContext().setAccessibleName(sentence);
         setVisible(!sentence.isEmpty());

@@ -129,7 +129,7 @@ final class WindowDeeds {
         deeds.enable(Deed.PLAN_REST, student);
         deeds.enable(Deed.EDIT_PATTERN, course);
         deeds.enable(Deed.ADD_GROUP, course);
-        deeds.enable(Deed.ADD_STUDENTS, group);
+        deeds.enable(Deed.ADD_STUDENTS, course);
         deeds.enable(Deed.REGISTER, student);
         deeds.enable(Deed.EDIT_STUDENT, student);
         deeds.enable(Deed.PASTE_MESSAGES, student);
