@@ -100,6 +100,9 @@ final class MainWindow implements Frame {
     @Override
     public Optional<Path> chooseTarget(String suggested) {
         JFileChooser chooser = chooser();
+        if (!suggested.endsWith(".md")) {
+            chooser.setFileFilter(chooser.getAcceptAllFileFilter());
+        }
         chooser.setSelectedFile(new File(suggested));
         return chooser.showSaveDialog(frame) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
