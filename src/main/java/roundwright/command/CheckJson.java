@@ -13,6 +13,7 @@ import roundwright.course.file.FileProblem;
 import roundwright.course.file.PartPlace;
 import roundwright.course.file.Places;
 import roundwright.pattern.Part;
+import roundwright.pattern.check.PatternChecks;
 import roundwright.technique.FirstUses;
 import roundwright.technique.FirstUses.Use;
 
@@ -35,10 +36,12 @@ import roundwright.technique.FirstUses.Use;
 final class CheckJson {
     private final CourseFile file;
     private final Places places;
+    private final PatternChecks checks;
 
     private CheckJson(CourseFile file) {
         this.file = file;
         this.places = Places.of(file.text());
+        this.checks = PatternChecks.of(file.course().pattern());
     }
 
     static Map<String, Object> of(String name, CourseFile file) {
@@ -85,7 +88,7 @@ final class CheckJson {
         for (int index = 0; index < part.lines().size(); index++) {
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("line", places.line(place.lines().get(index).at()));
-            line.putAll(LineJson.of(part.lines().get(index), file.course().techniques()));
+            line.putAll(LineJson.of(part.lines().get(index), file.course().techniques(), checks));
             lines.add(line);
         }
         Map<String, Object> json = new LinkedHashMap<>();

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import roundwright.notation.Problem;
 import roundwright.pattern.Line;
+import roundwright.pattern.check.PatternChecks;
 import roundwright.technique.Techniques;
 
 /**
@@ -16,7 +17,7 @@ final class LineJson {
     private LineJson() {}
 
     /** The fields in their order; the caller puts the file and the line's number before them. */
-    static Map<String, Object> of(Line line, Techniques techniques) {
+    static Map<String, Object> of(Line line, Techniques techniques, PatternChecks checks) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("text", line.text());
         json.put("terms", line.terms());
@@ -27,7 +28,7 @@ final class LineJson {
         json.put("available", line.available());
         json.put("verdict", line.verdict().word());
         json.put("techniques", techniques.uses(line));
-        json.put("problems", line.problems().stream().map(LineJson::of).toList());
+        json.put("problems", checks.problems(line).stream().map(LineJson::of).toList());
         json.put("words", line.words());
         return json;
     }

@@ -14,6 +14,7 @@ import roundwright.pattern.Line;
 import roundwright.pattern.Part;
 import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
+import roundwright.pattern.check.PatternChecks;
 import roundwright.technique.Techniques;
 import roundwright.wording.Wording;
 
@@ -56,11 +57,12 @@ final class RoundsCommand extends Verb {
             TextSource source = TextSource.read(name, terminal);
             String text = source.text().startsWith("\uFEFF") ? source.text().substring(1) : source.text();
             Pattern pattern = PatternReader.readBare(Optional.ofNullable(terms), text);
+            PatternChecks checks = PatternChecks.of(pattern);
             LineNumbers numbers = new LineNumbers(text);
             boolean errors = false;
             for (Part part : pattern.parts()) {
                 for (Line line : part.lines()) {
-                    print(source.name(), numbers.of(line.at()), line);
+                    print(source.name(), numbers.of(line.at()), line, checks);
                     errors |= line.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
                 }
             }
@@ -71,12 +73,12 @@ final class RoundsCommand extends Verb {
         }
     }
 
-    private void print(String file, int number, Line line) {
+    private void print(String file, int number, Line line, PatternChecks checks) {
         if (json) {
             Map<String, Object> object = new LinkedHashMap<>();
             object.put("file", file);
             object.put("line", number);
-            object.putAll(LineJson.of(line, techniques));
+            object.putAll(LineJson.of(line, techniques, checks));
             terminal.out().println(Json.line(object));
             return;
         }
@@ -84,7 +86,7 @@ final class RoundsCommand extends Verb {
         if (!line.sum().isEmpty()) {
             terminal.out().println(WORDS.say("rounds-sum", line.sum()));
         }
-        for (Problem problem : line.problems()) {
+        for (Problem problem : checks.problems(line)) {
             int column = problem.span().start() + 1;
             terminal.err().println(WORDS.say("rounds-problem", file, number, column, problem.message()));
             problem.suggestion().ifPresent(mend -> terminal.err().println(WORDS.say("rounds-mend", mend)));

@@ -15,6 +15,7 @@ import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
 import roundwright.pattern.SourceLine;
 import roundwright.pattern.Verdict;
+import roundwright.pattern.check.PatternChecks;
 
 /** Takes the pattern out of the sections of its parts, and brings the problems of its lines to their places in the file. */
 final class PatternLines {
@@ -67,8 +68,9 @@ final class PatternLines {
     Pattern read(Optional<Terms> terms) {
         List<PartText> texts = places.stream().map(PatternLines::text).toList();
         Pattern pattern = PatternReader.read(terms, texts);
+        PatternChecks checks = PatternChecks.of(pattern);
         for (int index = 0; index < places.size(); index++) {
-            report(places.get(index), pattern.parts().get(index));
+            report(places.get(index), pattern.parts().get(index), checks);
         }
         return pattern;
     }
@@ -80,14 +82,14 @@ final class PatternLines {
         return new PartText(place.name(), lines);
     }
 
-    private void report(PartPlace place, Part part) {
+    private void report(PartPlace place, Part part, PatternChecks checks) {
         for (int index = 0; index < place.lines().size(); index++) {
             Written written = place.lines().get(index);
             Line line = part.lines().get(index);
             if (line.verdict() == Verdict.NOT_UNDERSTOOD && line.problems().isEmpty()) {
                 problems.warning("line-not-understood", written.span());
             }
-            for (Problem problem : line.problems()) {
+            for (Problem problem : checks.problems(line)) {
                 Span at = written.place(problem.span());
                 problems.add(
                         new Problem(problem.severity(), problem.key(), at, problem.message(), problem.suggestions()),
