@@ -1,6 +1,7 @@
 package roundwright.desktop.action;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
+import javax.swing.KeyStroke;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Keys;
 
@@ -87,11 +89,19 @@ public final class Deeds {
                     .ifPresent(
                             stroke -> Keys.bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, stroke, () -> perform(deed)));
         }
-        // the plus key without Shift, and those of the number block
-        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(Keys.menu(KeyEvent.VK_EQUALS), larger());
-        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(Keys.menu(KeyEvent.VK_ADD), larger());
-        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-                .put(Keys.menu(KeyEvent.VK_SUBTRACT), Deed.SMALLER.stroke().orElseThrow());
+        alsoOn(root, Deed.LARGER, KeyEvent.VK_EQUALS, KeyEvent.VK_PLUS, KeyEvent.VK_ADD);
+        alsoOn(root, Deed.SMALLER, KeyEvent.VK_SUBTRACT);
+    }
+
+    /** Plus and minus lie in other places on other keyboards: with Shift, without, and in the number block. */
+    private static void alsoOn(JComponent root, Deed deed, int... codes) {
+        Object same = deed.stroke().orElseThrow();
+        for (int code : codes) {
+            KeyStroke plain = Keys.menu(code);
+            KeyStroke shifted = KeyStroke.getKeyStroke(code, plain.getModifiers() | InputEvent.SHIFT_DOWN_MASK);
+            root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(plain, same);
+            root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(shifted, same);
+        }
     }
 
     /** Binds keys of deeds on a component that has a use of its own for them. */
@@ -100,10 +110,6 @@ public final class Deeds {
             deed.stroke()
                     .ifPresent(stroke -> Keys.bind(component, JComponent.WHEN_FOCUSED, stroke, () -> perform(deed)));
         }
-    }
-
-    private static Object larger() {
-        return Deed.LARGER.stroke().orElseThrow();
     }
 
     private final class Doing extends AbstractAction {
