@@ -2,9 +2,11 @@ package roundwright.pattern;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BinaryOperator;
 import roundwright.notation.Alteration;
 import roundwright.notation.LineReader;
 import roundwright.notation.Vocabulary;
@@ -20,8 +22,8 @@ final class Mends {
     /** Characters of the longest line that is mended: the work grows with its square, and people seldom write half of this. */
     private static final int LONGEST = 600;
 
-    /** What it costs a change that the next line does not go on from. */
-    private static final int AGAINST_NEXT = 40;
+    /** Rounds that are looked at after a mended one; a stated count mostly ends the look much sooner. */
+    private static final int FARTHEST = 60;
 
     private final Interpreter interpreter;
     private final Vocabulary vocabulary;
@@ -36,28 +38,36 @@ final class Mends {
      *
      * @param below what the round below offers
      * @param options how the writer's habits were read in the line as it stands; a mend may not rest on other habits
-     * @param next the line after it, or null: a mend that it can go on from comes first
+     * @param rest the lines after it in its part: mends that they can go on from come first
      */
-    List<String> of(WrittenLine line, Below below, int[] options, WrittenLine next) {
+    List<String> of(WrittenLine line, Below below, int[] options, List<WrittenLine> rest) {
         if (line.text().length() > LONGEST) {
             return List.of();
         }
-        Map<String, Integer> mends = new LinkedHashMap<>();
+        Map<String, Mend> mends = new LinkedHashMap<>();
+        Map<Long, Integer> broken = new HashMap<>();
         for (Alteration alteration : Alteration.of(line, vocabulary)) {
             String text = alteration.text();
             WrittenLine changed = LineReader.read(text, vocabulary);
             Interpretation way = changed.doubts().isEmpty() ? fitting(changed, below, options) : null;
             if (way != null) {
-                int cost = alteration.cost() + (goesOn(next, way) ? 0 : AGAINST_NEXT);
-                mends.merge(text, cost, Math::min);
+                int breaks = broken.computeIfAbsent(way.makes(), makes -> breaks(makes, rest));
+                mends.merge(text, new Mend(text, breaks, alteration.cost()), BinaryOperator.minBy(BEST));
             }
         }
-        return mends.entrySet().stream()
-                .sorted(Comparator.comparingInt(Map.Entry::getValue))
-                .limit(MOST)
-                .map(Map.Entry::getKey)
-                .toList();
+        return mends.values().stream().sorted(BEST).limit(MOST).map(Mend::text).toList();
     }
+
+    /**
+     * A line that adds up.
+     *
+     * @param breaks later rounds that do not go on from it
+     * @param cost how unlikely the slip is
+     */
+    private record Mend(String text, int breaks, int cost) {}
+
+    private static final Comparator<Mend> BEST =
+            Comparator.comparingInt(Mend::breaks).thenComparingInt(Mend::cost);
 
     private Interpretation fitting(WrittenLine changed, Below below, int[] options) {
         List<Interpretation> ways = interpreter.ways(changed, changed.counts(), below);
@@ -75,11 +85,52 @@ final class Mends {
         return changed.counts().isEmpty();
     }
 
-    private boolean goesOn(WrittenLine next, Interpretation way) {
-        if (next == null || next.reference().isPresent()) {
-            return true;
+    /**
+     * How many of the rounds that hang on a round of so many stitches do not add up. The look ends at a stated count, on which
+     * all later rounds hang instead, and where rounds are taken over from others.
+     */
+    private int breaks(long makes, List<WrittenLine> rest) {
+        int broken = 0;
+        long stitches = makes;
+        for (WrittenLine next : rest.subList(0, Math.min(FARTHEST, rest.size()))) {
+            if (!next.stitches() && next.reference().isEmpty()) {
+                continue;
+            }
+            List<Interpretation> ways =
+                    next.reference().isPresent() || !next.doubts().isEmpty()
+                            ? List.of()
+                            : interpreter.ways(next, next.counts(), new Below(stitches, -1, -1));
+            if (ways.isEmpty()) {
+                return broken;
+            }
+            broken += ways.get(0).fits() ? 0 : 1;
+            if (ways.get(0).stated() >= 0) {
+                return broken;
+            }
+            stitches = ways.get(0).makes();
         }
-        List<Interpretation> ways = interpreter.ways(next, next.counts(), new Below(way.makes(), -1, -1));
-        return ways.isEmpty() || ways.get(0).fits();
+        return broken;
+    }
+
+    /** The last round of a line that is worked on so many stitches; the first that does not fit; null where nobody can say. */
+    private Interpretation worked(WrittenLine line, long stitches) {
+        if (line.reference().isPresent() || !line.doubts().isEmpty()) {
+            return null;
+        }
+        int rounds = line.label().map(label -> label.last() - label.first() + 1).orElse(Math.max(1, line.rounds()));
+        Interpretation way = null;
+        long under = stitches;
+        for (int round = 1; round <= Math.min(FARTHEST, rounds); round++) {
+            List<Interpretation> ways =
+                    interpreter.ways(line, round == rounds ? line.counts() : List.of(), new Below(under, -1, -1));
+            way = ways.isEmpty() ? null : ways.get(0);
+            if (way == null
+                    || !way.fits()
+                    || way.makes() == under && round < rounds && line.counts().isEmpty()) {
+                return way;
+            }
+            under = way.makes();
+        }
+        return way;
     }
 }

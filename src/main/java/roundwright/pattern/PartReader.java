@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import roundwright.notation.Feature;
 import roundwright.notation.Habit;
+import roundwright.notation.Problem;
 import roundwright.notation.StitchName;
 import roundwright.notation.Terms;
 import roundwright.notation.Vocabulary;
@@ -40,13 +42,13 @@ final class PartReader {
 
     Part read(PartText part, List<WrittenLine> written) {
         for (int i = 0; i < written.size(); i++) {
-            WrittenLine next = i + 1 < written.size() ? written.get(i + 1) : null;
-            read(written.get(i), part.lines().get(i).at(), next);
+            List<WrittenLine> rest = written.subList(i + 1, written.size());
+            read(written.get(i), part.lines().get(i).at(), rest);
         }
         return new Part(part.name(), lines, items);
     }
 
-    private void read(WrittenLine written, int at, WrittenLine next) {
+    private void read(WrittenLine written, int at, List<WrittenLine> rest) {
         Line.Found found = new Line.Found();
         found.text = written.text();
         found.at = at;
@@ -56,11 +58,18 @@ final class PartReader {
         List<WrittenLine> worked = worked(written);
         boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
         if (stitches) {
-            check(written, worked, found, next);
+            below = startsAnew(written) ? Below.UNKNOWN : below;
+            check(written, worked, found, rest);
         }
         Line line = new Line(found);
         lines.add(line);
         addItems(written, worked, line, stitches);
+    }
+
+    /** Whether a new piece begins without a heading: a first round into a ring of its own uses no round above it. */
+    private static boolean startsAnew(WrittenLine written) {
+        boolean first = written.label().filter(label -> label.first() > 1).isEmpty();
+        return first && written.features().contains(Feature.MAGIC_RING);
     }
 
     /** The line itself, or the lines it takes over, once for every round it is for. */
@@ -89,7 +98,7 @@ final class PartReader {
         return all;
     }
 
-    private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found, WrittenLine next) {
+    private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found, List<WrittenLine> rest) {
         found.available = optional(below.stitches());
         found.verdict = Verdict.NOT_UNDERSTOOD;
         Below start = below;
@@ -122,7 +131,9 @@ final class PartReader {
                         wrong.below,
                         taken
                                 ? List.of()
-                                : mends.of(written, wrong.below, wrong.last().options(), next));
+                                : mends.of(written, wrong.below, wrong.last().options(), rest));
+            } else if (worked.size() == 1 && checked.last().stated() < 0 && Assumptions.possible(worked.get(0))) {
+                found.problems = () -> assumed(worked.get(0), decided, problems);
             }
         } else {
             giveUp(written, checked, found, problems);
@@ -201,6 +212,12 @@ final class PartReader {
             decisions.add(new Decision(habit, option, leaning.because(habit, known)));
         }
         return decisions;
+    }
+
+    private List<Problem> assumed(WrittenLine written, Checked checked, LineProblems problems) {
+        List<Interpretation> ways = interpreter.ways(written, List.of(), checked.below);
+        Assumptions.report(written, ways, decisions(written, checked), problems);
+        return problems.all();
     }
 
     /** What came of working a line's rounds one after another. */
