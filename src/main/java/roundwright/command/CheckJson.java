@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import roundwright.course.Course;
 import roundwright.course.CourseSettings;
 import roundwright.course.Lesson;
@@ -12,7 +13,10 @@ import roundwright.course.file.CourseFile;
 import roundwright.course.file.FileProblem;
 import roundwright.course.file.PartPlace;
 import roundwright.course.file.Places;
+import roundwright.pattern.Outline;
 import roundwright.pattern.Part;
+import roundwright.pattern.Tension;
+import roundwright.pattern.Yarn;
 import roundwright.pattern.check.PatternChecks;
 import roundwright.technique.FirstUses;
 import roundwright.technique.FirstUses.Use;
@@ -23,14 +27,16 @@ import roundwright.technique.FirstUses.Use;
  * <pre>
  * {"file":"harbour-light.md","name":"Harbour light","terms":"UK",
  *  "settings":{"hook":"4 mm","yarn":"…","tension":{"stitches":18,"rounds":20},"session":90,"pace":7},
- *  "parts":[{"name":"Tower","line":18,"rounds":[{"line":22,"text":"Rnd 1: …", … as in rounds --json}]}],
+ *  "parts":[{"name":"Tower","line":18,"rounds":[{"line":22,"text":"Rnd 1: …", … as in rounds --json}],
+ *            "yarn":23.6,"outline":[{"round":1,"radius":5.3,"height":0.0,"ruffles":false}]}],
  *  "lessons":[{"number":1,"name":"Into the ring","rounds":[{"part":"Tower","first":1,"last":3}],"homework":[…],
  *              "new":["magic-ring"],"minutes":null,"words":[{"key":"bring","value":"…"}]}],
  *  "techniques":[{"id":"magic-ring","name":"magic ring","minutes":12,"groundwork":false,"part":"Tower","round":1,"line":22}],
  *  "problems":[{"line":3,"column":5,"from":40,"to":52,"message":"…","suggestion":null,"severity":"error"}]}
  * </pre>
  *
- * <p>Lines and columns are from 1; {@code from} and {@code to} of the file's problems are offsets in the whole file, in UTF-16 units. A suggestion
+ * <p>{@code yarn} is in metres, with a margin and a tail; radius and height of the outline in millimetres; both are null without a tension.
+ * Lines and columns are from 1; {@code from} and {@code to} of the file's problems are offsets in the whole file, in UTF-16 units. A suggestion
  * is what to write instead of the whole line. Techniques are in the order of their first uses; {@code round} is null where an instruction uses it first.
  */
 final class CheckJson {
@@ -95,7 +101,31 @@ final class CheckJson {
         json.put("name", part.name());
         json.put("line", places.line(place.section().heading().start()));
         json.put("rounds", lines);
+        Optional<Tension> tension = file.course()
+                .settings()
+                .tension()
+                .map(given -> Tension.toTenCentimetres(given.stitches(), given.rounds()));
+        json.put("yarn", tension.map(stitch -> rounded(Yarn.metres(part, stitch))));
+        json.put("outline", tension.map(stitch -> outline(part, stitch)));
         return json;
+    }
+
+    private static List<Map<String, Object>> outline(Part part, Tension tension) {
+        List<Outline.Ring> rings = Outline.of(part, tension);
+        List<Map<String, Object>> outline = new ArrayList<>();
+        for (int index = 0; index < rings.size(); index++) {
+            Map<String, Object> ring = new LinkedHashMap<>();
+            ring.put("round", part.rounds().get(index).number());
+            ring.put("radius", rounded(rings.get(index).radius()));
+            ring.put("height", rounded(rings.get(index).height()));
+            ring.put("ruffles", rings.get(index).ruffles());
+            outline.add(ring);
+        }
+        return outline;
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 10) / 10.0;
     }
 
     private static Map<String, Object> lesson(Lesson lesson) {

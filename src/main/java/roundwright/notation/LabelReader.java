@@ -143,14 +143,17 @@ final class LabelReader {
     private Optional<Label> range(int begin, boolean plural) {
         int first = cursor.next().value();
         int last = first;
+        boolean spanned = false;
         while (true) {
             int before = cursor.at;
             Token dash = cursor.peek(cursor.is(Meaning.STOP) ? 1 : 0);
             cursor.accept(Meaning.STOP);
-            if (!joins(dash)) {
+            boolean spans = dash.is(Meaning.DASH) || dash.is(Meaning.TO);
+            if (!joins(dash) || spans && spanned) {
                 cursor.at = before;
                 break;
             }
+            spanned = spans;
             cursor.next();
             cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND, Meaning.DASH);
             if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || startsStep(dash, plural)) {

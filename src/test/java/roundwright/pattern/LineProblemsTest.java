@@ -29,6 +29,8 @@ class LineProblemsTest {
                         TWELVE + "R3: sc around (12)\nR2: sc around (12)\nR3: sc around (12)\nR4: sc around (12)",
                         "numbered-twice R2"),
                 new Case(TWELVE + "R1: 6 sc in MR (6)\nR2: inc x 6 (12)"),
+                new Case(TWELVE + "Rnds 3 to 6 - 12 sc - 12\nRnd 7 - 12 sc - 12"),
+                new Case(TWELVE + "Rnds 3-6 - 12 sc - 12\nRnd 7 - 12 sc - 12"),
                 new Case(TWELVE + "R3-5: sc around (12)\nR8: sc around (12)", "number-missing R8"),
                 new Case(TWELVE + "sc around (12)\nR4: sc around (12)"),
                 new Case(
