@@ -2,6 +2,7 @@ package roundwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import roundwright.notation.Node;
 import roundwright.pattern.Piece.Run;
 
 /** A part's first round that does not say what it goes into ("R1: 6 dc"): a ring or a chain, but no round below. */
@@ -20,6 +21,21 @@ final class FirstRound {
             pieces.add(new Run(run.step().intoRing(), run.times()));
         }
         return way.begun(pieces);
+    }
+
+    /** Whether a line names the stitches it goes into ("dc in each st around"): then its part goes on from another. */
+    static boolean goesOn(List<Node> body) {
+        return body.stream().anyMatch(FirstRound::goesOn);
+    }
+
+    private static boolean goesOn(Node node) {
+        if (node instanceof Node.Work work) {
+            return work.target() == Node.Target.NEXT && work.times().fills();
+        }
+        if (node instanceof Node.Sequence sequence) {
+            return goesOn(sequence.body());
+        }
+        return node instanceof Node.Choice choice && goesOn(choice.options());
     }
 
     private static boolean simple(Step step) {

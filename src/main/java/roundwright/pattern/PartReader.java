@@ -120,7 +120,7 @@ final class PartReader {
                 checked.fits && checked.below.stitches() >= 0 && checked.last().stated() >= 0);
         rounds = checked.rounds();
         if (understood(written, checked)) {
-            settle(checked, found);
+            settle(written, checked, found);
             Checked decided = checked;
             found.decisions = () -> decisions(written, decided);
             if (!checked.fits) {
@@ -187,8 +187,9 @@ final class PartReader {
         }
     }
 
-    private void settle(Checked checked, Line.Found found) {
-        Interpretation way = begins(checked) ? FirstRound.of(checked.last()) : checked.last();
+    private void settle(WrittenLine written, Checked checked, Line.Found found) {
+        boolean first = begins(checked) && !FirstRound.goesOn(written.body());
+        Interpretation way = first ? FirstRound.of(checked.last()) : checked.last();
         found.takes = OptionalInt.of((int) way.takes());
         found.makes = OptionalInt.of((int) way.makes());
         found.stated = optional(way.stated());
