@@ -31,7 +31,8 @@ final class LineUses {
 
     private static final Pattern MATERIALS = Pattern.compile(
             "(?i)^\\W*(?:materials?|supplies|you (?:will )?need|what you need|notions|tools|abbreviations)\\b");
-    private static final Pattern JOIN = Pattern.compile("(?i)\\b(?:join|ss|sl\\.? ?st|slip stitch)\\b");
+    private static final Pattern JOIN =
+            Pattern.compile("(?i)\\b(?:join(?! (?:it|yarn|the yarn|new|in any)\\b)|ss|sl\\.? ?st|slip stitch)\\b");
 
     private static final Map<Feature, List<String>> FEATURES = new EnumMap<>(Map.ofEntries(
             Map.entry(Feature.MAGIC_RING, List.of("magic-ring")),

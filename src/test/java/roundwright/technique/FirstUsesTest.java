@@ -55,6 +55,7 @@ class FirstUsesTest {
                 new Written(Terms.US, "Insert safety eyes between rounds 7 and 8.", "placing-features"),
                 new Written(Terms.UK, "Embroider a door on the front.", "placing-features"),
                 new Written(Terms.UK, "Join the legs to the body.", "joining-parts"),
+                new Written(Terms.UK, "With gold. Join it in any front loop of round 10.", ""),
                 new Written(
                         Terms.UK, "Rnd 1: 6 dc in magic ring (6), pull the ring tight", "double-crochet magic-ring"),
                 new Written(Terms.US, "FO. Close the hole with a yarn needle.", "closing-the-last-round fastening-off"),

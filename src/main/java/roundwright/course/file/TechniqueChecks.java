@@ -21,7 +21,7 @@ import roundwright.wording.Wording;
 
 /**
  * Checks the lessons' techniques against those that the pattern uses. A technique that no lesson names is introduced where the pattern
- * first uses it, and nothing need be said of it.
+ * first uses it; that is remarked on only where the lessons name what they teach, and this one is left out.
  */
 final class TechniqueChecks {
     /** New techniques that a first session, and a later one, can hold. Source: the trade's one new movement or two small ones a session. */
@@ -48,6 +48,25 @@ final class TechniqueChecks {
         lessons.forEach(this::introduce);
         uses.missing().forEach(this::missing);
         lessons.forEach(this::tooMany);
+        lessons.forEach(this::untaught);
+    }
+
+    /** A lesson that needs what no lesson teaches, of a course that says what its lessons teach. */
+    private void untaught(PlacedLesson lesson) {
+        int number = lesson.lesson().number();
+        List<String> untaught = introduced.isEmpty()
+                ? List.of()
+                : uses.all().stream()
+                        .filter(use -> !introduced.containsKey(use.technique().id()))
+                        .filter(use -> !use.technique().groundwork())
+                        .filter(use -> lessonOf(use.place())
+                                .filter(needed -> needed == number)
+                                .isPresent())
+                        .map(use -> use.technique().name(terms))
+                        .toList();
+        if (!untaught.isEmpty()) {
+            problems.remark("untaught", lesson.roundsSpan(), number, untaught.size(), Wording.list(untaught));
+        }
     }
 
     private void introduce(PlacedLesson lesson) {
