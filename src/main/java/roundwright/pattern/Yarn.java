@@ -46,7 +46,7 @@ public final class Yarn {
                 : step.stitch().height();
         return switch (step.action()) {
             case SKIP -> 0;
-            case CHAIN -> CHAIN;
+            case CHAIN -> CHAIN * Math.max(1, step.makes());
             case JOIN -> SLIP_STITCH;
             case DECREASE, INVISIBLE_DECREASE -> DECREASE * height * step.takes() / 2;
             default -> Math.max(1, step.makes()) * height;

@@ -8,28 +8,20 @@ import java.util.Optional;
 import java.util.function.BiPredicate;
 import roundwright.course.Course;
 import roundwright.course.CourseSettings.Tension;
-import roundwright.notation.Stitch;
 import roundwright.pattern.Part;
 import roundwright.pattern.PartItem;
 import roundwright.pattern.Round;
-import roundwright.pattern.Step;
-import roundwright.pattern.Steps;
+import roundwright.pattern.Yarn;
 
 /**
  * How much yarn of which colour a piece takes, as a length.
  *
- * <p>A stitch of {@value #WIDTHS} stitch widths of yarn, taller ones in proportion to their height (measured by makers: double
- * crochet to treble is 1 to 1.9), with {@value #MARGIN} times that for a beginner's loose and tight rounds, and a tail at the end
- * of every part. The figures are guides: a weighed sample of one's own yarn is better.
+ * <p>What {@link Yarn} says of each round, with {@value #MARGIN} times that for a beginner's loose and tight rounds, and a tail at the
+ * end of every part. The figures are guides: a weighed sample of one's own yarn is better.
  */
 public final class YarnUse {
-    private static final double WIDTHS = 7.5;
     private static final double MARGIN = 1.2;
     private static final double TAIL_METRES = 0.3;
-    private static final double CHAIN = 0.45;
-    private static final double SLIP_STITCH = 0.5;
-    private static final double DECREASE = 1.4;
-    private static final double MILLIMETRES = 100;
 
     /** One round and the yarn it takes. */
     private record Worked(String part, int round, String colour, double metres) {}
@@ -53,39 +45,17 @@ public final class YarnUse {
 
     private String add(Part part, Colours colours, String before, Tension tension) {
         String colour = before;
+        var stitch = roundwright.pattern.Tension.toTenCentimetres(tension.stitches(), tension.rounds());
         List<PartItem> items = part.items();
         for (int i = 0; i < items.size(); i++) {
             colour = colours.takenUp(items.get(i).line().text()).orElse(colour);
             if (items.get(i) instanceof Round round) {
                 boolean last = items.subList(i + 1, items.size()).stream().noneMatch(Round.class::isInstance);
-                double length = round.steps().map(YarnUse::stitches).orElse((double)
-                        round.count().orElse(0));
-                double metres = length * WIDTHS * MILLIMETRES / tension.stitches() / 1000 * MARGIN;
+                double metres = Yarn.metres(round, stitch) * MARGIN;
                 rounds.add(new Worked(part.name(), round.number(), colour, metres + (last ? TAIL_METRES : 0)));
             }
         }
         return colour;
-    }
-
-    /** A round's yarn, in double crochets. */
-    private static double stitches(Steps steps) {
-        return steps.list().stream().mapToDouble(YarnUse::stitches).sum();
-    }
-
-    private static double stitches(Step step) {
-        return switch (step.action()) {
-            case SKIP -> 0;
-            case CHAIN -> CHAIN * Math.max(1, step.makes());
-            case JOIN -> SLIP_STITCH;
-            case DECREASE, INVISIBLE_DECREASE -> DECREASE * height(step.stitch());
-            case PLAIN, INCREASE, INTO_RING, GROUP -> Math.max(1, step.makes()) * height(step.stitch());
-        };
-    }
-
-    private static double height(Stitch stitch) {
-        return stitch == Stitch.CHAIN
-                ? CHAIN
-                : stitch == Stitch.SLIP_STITCH ? SLIP_STITCH : Math.max(1, stitch.height());
     }
 
     /** Metres by colour, in the order in which the colours are taken up, of the rounds that a test of part and number takes. */
