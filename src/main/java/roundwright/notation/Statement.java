@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
     /** How lists of what a pattern uses begin. */
     private static final Pattern LIST = Pattern.compile(
-            "\\W*(abbreviations?|legend|key|terms|glossary|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size)\\b[^0-9]{0,20}:",
+            "\\W*(abbreviations?|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size)\\b[^0-9]{0,20}:",
             Pattern.CASE_INSENSITIVE);
 
     private static final int SHORT = 10;
