@@ -2,6 +2,7 @@ package roundwright.mistakes.help;
 
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +25,7 @@ import roundwright.wording.Wording;
 /** Looks through what is known of one student for reasons to help. */
 final class Reasons {
     private static final Wording WORDS = Wording.of("mistakes");
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
     private static final int SESSIONS_WITHOUT_PROGRESS = 2;
     private static final int ROUNDS_GONE_ON = 2;
     private static final int COUNTS_OF_A_DRIFT = 4;
@@ -245,7 +247,7 @@ final class Reasons {
                     Ground.ABSENT_WHEN_TAUGHT,
                     1,
                     List.of(),
-                    WORDS.say("stuck-absent", session.date(), Wording.list(taught)));
+                    WORDS.say("stuck-absent", DAY.format(session.date()), Wording.list(taught)));
         }
     }
 

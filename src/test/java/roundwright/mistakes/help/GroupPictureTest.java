@@ -152,7 +152,8 @@ class GroupPictureTest {
                         "Has had too many stitches since Bell 4 and has gone on to round 6: most likely two too many"),
                 all);
         assertTrue(
-                all.contains("Was absent on 2026-02-03. Taught then: magic ring, double crochet and increase."), all);
+                all.contains("Was absent on Tuesday 3 February. Taught then: magic ring, double crochet and increase."),
+                all);
         assertTrue(all.contains("which is the first stitch"), all);
         for (Kind kind : Kind.values()) {
             assertFalse(kind.word().contains("-") && all.contains(kind.word()), kind.word());
