@@ -44,7 +44,7 @@ public final class MessagesReader {
     public List<Finding> read(String text) {
         List<Finding> findings = new ArrayList<>();
         Conversation conversation = new Conversation(known);
-        for (Message message : TranscriptReader.read(text, this::person)) {
+        for (Message message : ChatReader.read(text, this::person)) {
             findings.addAll(conversation.next(text, message));
         }
         return newestOnly(findings);

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class TranscriptReaderTest {
+class ChatReaderTest {
     private record Case(String text, String messages) {
         @Override
         public String toString() {
@@ -47,8 +47,8 @@ class TranscriptReaderTest {
     @ParameterizedTest
     @MethodSource("cases")
     void theTextFallsInto(Case given) {
-        List<Message> messages = TranscriptReader.read(
-                given.text(), name -> List.of("Bram", "Zoë").contains(name));
+        List<Message> messages =
+                ChatReader.read(given.text(), name -> List.of("Bram", "Zoë").contains(name));
         assertEquals(
                 given.messages(),
                 messages.stream().map(message -> shown(message, given.text())).collect(Collectors.joining(" | ")));

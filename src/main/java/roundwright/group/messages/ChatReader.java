@@ -13,7 +13,7 @@ import roundwright.notation.Span;
  * Splits a pasted text into messages: a chat export with stamps and names, an e-mail with its headers, a list with a name before each
  * line, or one message alone. A line without a sender goes on with the message above it.
  */
-final class TranscriptReader {
+final class ChatReader {
     /** Characters of a message that are read together. */
     private static final int LONGEST = 3_000;
 
@@ -49,7 +49,7 @@ final class TranscriptReader {
     private int begun;
     private boolean quoting;
 
-    private TranscriptReader(String text, Predicate<String> person) {
+    private ChatReader(String text, Predicate<String> person) {
         this.text = text;
         this.person = person;
         this.monthFirst = Stamp.monthFirst(stamps());
@@ -63,7 +63,7 @@ final class TranscriptReader {
      * @param person whether a name that stands alone before a colon, without a stamp, is a person's
      */
     static List<Message> read(String text, Predicate<String> person) {
-        TranscriptReader reader = new TranscriptReader(text, person);
+        ChatReader reader = new ChatReader(text, person);
         int at = 0;
         while (at < text.length()) {
             int end = text.indexOf('\n', at);
