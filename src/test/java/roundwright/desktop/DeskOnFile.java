@@ -37,7 +37,7 @@ public final class DeskOnFile implements AutoCloseable {
             Clock clock = Clock.fixed(NOW, ZoneOffset.UTC);
             workbook = Workbook.create(folder.resolve("courses.db"), folder.resolve("backups"), clock);
             desk = new Desk(workbook, Work.atOnce(), clock);
-            desk.open();
+            desk.open(Optional.empty());
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         } catch (StoreException failure) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import roundwright.course.Lesson;
 import roundwright.desktop.work.Task;
@@ -31,9 +32,6 @@ import roundwright.workbook.WorkbookView;
  * reading of courses run away from it.
  */
 public final class Desk {
-    private static final String LAST_GROUP = "last-group";
-    private static final String LAST_COURSE = "last-course";
-
     private final Workbook workbook;
     private final Work work;
     private final Clock clock;
@@ -131,34 +129,37 @@ public final class Desk {
         return group().map(found -> found.reports(student)).orElse(List.of());
     }
 
-    /** Lays the course and group on the desk that were last in hand, or else the first there are. */
-    public void open() {
-        Optional<GroupId> lastGroup =
-                view.setting(LAST_GROUP).flatMap(Desk::number).map(GroupId::new);
-        Optional<CourseId> last = lastGroup
-                .flatMap(view::group)
-                .map(found -> found.group().course())
-                .or(() -> view.setting(LAST_COURSE).flatMap(Desk::number).map(CourseId::new));
-        Optional<CourseId> found = last.filter(id -> view.course(id).isPresent())
-                .or(() -> view.courses().stream().findFirst().map(KeptCourse::id));
-        found.ifPresentOrElse(id -> chooseCourse(id, lastGroup), () -> tell(EnumSet.allOf(Matter.class)));
-    }
-
-    private static Optional<Long> number(String text) {
-        return text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
+    /**
+     * Lays the course and group on the desk that were last in hand, or else the first there are.
+     *
+     * @param read the course, where it has been read already
+     */
+    public void open(Optional<OpenCourse> read) {
+        LastInHand last = LastInHand.of(view);
+        if (last.course().isEmpty()) {
+            tell(EnumSet.allOf(Matter.class));
+            return;
+        }
+        KeptCourse kept = last.course().get();
+        read.filter(open -> open.kept().equals(kept))
+                .ifPresentOrElse(open -> lay(open, last.group()), () -> chooseCourse(kept.id(), last.group()));
     }
 
     /** Takes a course in hand, with a group where one is given and takes that course, or else its first group. */
     public void chooseCourse(CourseId id, Optional<GroupId> wanted) {
-        view.course(id)
-                .ifPresent(kept -> read(kept, () -> {
-                    Optional<GroupId> group = wanted.filter(one -> takes(one, id))
-                            .or(() -> view.groups(id).stream().findFirst().map(GroupView::id));
-                    choice = choice.withCourse(Optional.of(id)).withGroup(group).withPlace(Optional.empty());
-                    keepChoice();
-                    workbook.remember(LAST_COURSE, String.valueOf(id.value()));
-                    group.ifPresent(one -> workbook.remember(LAST_GROUP, String.valueOf(one.value())));
-                }));
+        view.course(id).ifPresent(kept -> read(kept, read -> lay(read, wanted)));
+    }
+
+    private void lay(OpenCourse read, Optional<GroupId> wanted) {
+        CourseId id = read.kept().id();
+        course = Optional.of(read);
+        Optional<GroupId> group = wanted.filter(one -> takes(one, id))
+                .or(() -> view.groups(id).stream().findFirst().map(GroupView::id));
+        choice = choice.withCourse(Optional.of(id)).withGroup(group).withPlace(Optional.empty());
+        keepChoice();
+        workbook.remember(LastInHand.COURSE, String.valueOf(id.value()));
+        group.ifPresent(one -> workbook.remember(LastInHand.GROUP, String.valueOf(one.value())));
+        tell(EnumSet.allOf(Matter.class));
     }
 
     private boolean takes(GroupId group, CourseId course) {
@@ -167,7 +168,7 @@ public final class Desk {
                 .isPresent();
     }
 
-    private void read(KeptCourse kept, Runnable then) {
+    private void read(KeptCourse kept, Consumer<OpenCourse> then) {
         work.submit(new Task<OpenCourse>() {
             @Override
             public OpenCourse away() {
@@ -176,9 +177,7 @@ public final class Desk {
 
             @Override
             public void here(OpenCourse read) {
-                course = Optional.of(read);
-                then.run();
-                tell(EnumSet.allOf(Matter.class));
+                then.accept(read);
             }
 
             @Override
@@ -267,7 +266,7 @@ public final class Desk {
                         .withStudent(Optional.empty())
                         .withPlace(Optional.empty());
                 keepChoice();
-                workbook.remember(LAST_GROUP, String.valueOf(id.value()));
+                workbook.remember(LastInHand.GROUP, String.valueOf(id.value()));
                 tell(EnumSet.of(Matter.GROUP, Matter.COUNTS, Matter.PLACE, Matter.STUDENT));
             } else {
                 chooseCourse(found.group().course(), Optional.of(id));
@@ -354,14 +353,20 @@ public final class Desk {
         if (kept.isEmpty()) {
             course = Optional.empty();
             choice = Choice.NONE.withPage(choice.page());
-            open();
+            open(Optional.empty());
         } else if (!kept.equals(course.map(OpenCourse::kept))) {
-            read(kept.get(), this::keepChoice);
+            read(kept.get(), this::renew);
         } else {
             keepGroup(kept.get().id());
             keepChoice();
             tell(EnumSet.of(Matter.GROUP, Matter.COUNTS, Matter.HISTORY));
         }
+    }
+
+    private void renew(OpenCourse read) {
+        course = Optional.of(read);
+        keepChoice();
+        tell(EnumSet.allOf(Matter.class));
     }
 
     private void keepGroup(CourseId id) {

@@ -10,13 +10,15 @@ import java.util.Optional;
  * @param settings how the window looks
  * @param data the teacher's file
  * @param backups copies of it
+ * @param cache what can be made anew at any time
  */
-public record Folders(Path settings, Path data, Path backups) {
+public record Folders(Path settings, Path data, Path backups, Path cache) {
     private static final String NAME = "roundwright";
 
     /** Everything under one folder. */
     public static Folders under(Path home) {
-        return new Folders(home.resolve("settings"), home.resolve("data"), home.resolve("backups"));
+        return new Folders(
+                home.resolve("settings"), home.resolve("data"), home.resolve("backups"), home.resolve("cache"));
     }
 
     /**
@@ -30,19 +32,20 @@ public record Folders(Path settings, Path data, Path backups) {
         if (system.startsWith("Windows")) {
             Path roaming = variable(environment, "APPDATA").orElse(home.resolve("AppData/Roaming"));
             Path local = variable(environment, "LOCALAPPDATA").orElse(home.resolve("AppData/Local"));
-            return of(roaming.resolve("Roundwright"), local.resolve("Roundwright"));
+            return of(roaming.resolve("Roundwright"), local.resolve("Roundwright"), local.resolve("Roundwright/cache"));
         }
         if (system.startsWith("Mac")) {
             Path support = home.resolve("Library/Application Support/Roundwright");
-            return of(support.resolve("settings"), support);
+            return of(support.resolve("settings"), support, home.resolve("Library/Caches/Roundwright"));
         }
         Path config = variable(environment, "XDG_CONFIG_HOME").orElse(home.resolve(".config"));
         Path data = variable(environment, "XDG_DATA_HOME").orElse(home.resolve(".local/share"));
-        return of(config.resolve(NAME), data.resolve(NAME));
+        Path cache = variable(environment, "XDG_CACHE_HOME").orElse(home.resolve(".cache"));
+        return of(config.resolve(NAME), data.resolve(NAME), cache.resolve(NAME));
     }
 
-    private static Folders of(Path settings, Path data) {
-        return new Folders(settings, data, data.resolve("backups"));
+    private static Folders of(Path settings, Path data, Path cache) {
+        return new Folders(settings, data, data.resolve("backups"), cache);
     }
 
     /** A relative path in one of these variables is to be passed over, says the convention. */

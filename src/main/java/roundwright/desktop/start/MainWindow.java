@@ -16,6 +16,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.look.Tone;
 import roundwright.desktop.window.Frame;
 import roundwright.desktop.window.MainPanel;
 import roundwright.desktop.work.Work;
@@ -30,16 +31,15 @@ final class MainWindow implements Frame {
 
     private final JFrame frame = new JFrame();
     private final Work longWork = Work.queue();
+    private final Work looks = Work.queue();
     private final Folders folders;
-    private final Desk desk;
-    private final MainPanel panel;
+    private Runnable closed = () -> {};
 
-    MainWindow(Desk desk, Insights insights, Folders folders, LookSettings look, Runnable closed) {
-        this.desk = desk;
+    /** An empty window of the size and place it had last time. */
+    MainWindow(Folders folders, LookSettings look) {
         this.folders = folders;
-        this.panel = new MainPanel(desk, insights, this);
         frame.setTitle(WORDS.say("window-title"));
-        frame.setContentPane(panel);
+        frame.getContentPane().setBackground(Tone.BACKGROUND.color());
         frame.setMinimumSize(LEAST);
         frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
@@ -50,21 +50,32 @@ final class MainWindow implements Frame {
 
             @Override
             public void windowClosed(WindowEvent event) {
+                looks.close();
                 closed.run();
             }
         });
         frame.setBounds(bounds(look));
-        desk.listen(matters -> frame.setTitle(desk.course()
+    }
+
+    /** Puts an open file into the window. */
+    MainPanel fill(Desk desk, Insights insights, Runnable closed) {
+        MainPanel panel = new MainPanel(desk, insights, this);
+        this.closed = closed;
+        frame.setContentPane(panel);
+        showTitle(desk);
+        desk.listen(matters -> showTitle(desk));
+        frame.validate();
+        return panel;
+    }
+
+    private void showTitle(Desk desk) {
+        frame.setTitle(desk.course()
                 .map(course -> WORDS.say("window-title-of", course.kept().name()))
-                .orElse(WORDS.say("window-title"))));
+                .orElse(WORDS.say("window-title")));
     }
 
     JFrame frame() {
         return frame;
-    }
-
-    MainPanel panel() {
-        return panel;
     }
 
     /** Where the window stood last time, if enough of that is on a screen still; else in the middle. */
@@ -136,7 +147,7 @@ final class MainWindow implements Frame {
         Theme theme = Theme.dark() ? Theme.DARK : Theme.LIGHT;
         LookSettings look = new LookSettings(theme, Theme.zoom(), Optional.of(frame.getBounds()));
         Path folder = folders.settings();
-        desk.work().submit(new roundwright.desktop.work.Task<Void>() {
+        looks.submit(new roundwright.desktop.work.Task<Void>() {
             @Override
             public Void away() {
                 look.write(folder);

@@ -10,12 +10,17 @@ import java.util.concurrent.CompletionException;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.LastInHand;
+import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.look.Glyph;
 import roundwright.desktop.welcome.Sample;
 import roundwright.desktop.welcome.Samples;
+import roundwright.desktop.window.MainPanel;
 import roundwright.desktop.work.EventThreadGuard;
 import roundwright.desktop.work.PauseWatch;
 import roundwright.desktop.work.Work;
+import roundwright.store.NativeLibrary;
 import roundwright.store.StoreException;
 import roundwright.wording.Wording;
 import roundwright.workbook.Workbook;
@@ -33,9 +38,9 @@ public final class Start {
 
     private final Folders folders;
     private final boolean sample;
-    private final CompletableFuture<Workbook> opening;
+    private final CompletableFuture<Opened> opening;
 
-    private Start(Folders folders, boolean sample, CompletableFuture<Workbook> opening) {
+    private Start(Folders folders, boolean sample, CompletableFuture<Opened> opening) {
         this.folders = folders;
         this.sample = sample;
         this.opening = opening;
@@ -49,7 +54,10 @@ public final class Start {
     public static void open(Optional<Path> file, Folders folders, boolean sample) {
         System.setProperty("awt.useSystemAAFontSettings", "on");
         System.setProperty("swing.aatext", "true");
-        CompletableFuture<Workbook> opening = CompletableFuture.supplyAsync(() -> workbook(file, folders));
+        CompletableFuture<Opened> opening = CompletableFuture.supplyAsync(() -> {
+            NativeLibrary.keepIn(folders.cache());
+            return Opened.of(workbook(file, folders));
+        });
         LookSettings look = LookSettings.read(folders.settings());
         SwingUtilities.invokeLater(() -> new Start(folders, sample, opening).show(look));
     }
@@ -67,17 +75,28 @@ public final class Start {
         }
     }
 
+    /** The window is there at once, empty; what is in the file comes as soon as it has been read. */
     private void show(LookSettings look) {
         watch();
         look.theme().install(look.zoom());
-        try {
-            show(look, opening.join());
-        } catch (CompletionException failure) {
-            String sentence =
-                    WORDS.say("cannot-open", String.valueOf(failure.getCause().getMessage()));
-            System.err.println(sentence);
-            JOptionPane.showMessageDialog(null, sentence, WORDS.say("window-title"), JOptionPane.WARNING_MESSAGE);
-        }
+        MainWindow window = new MainWindow(folders, look);
+        window.frame().setVisible(true);
+        opening.whenComplete((opened, failure) -> SwingUtilities.invokeLater(() -> {
+            if (failure == null) {
+                fill(window, opened);
+            } else {
+                refuse(window, failure);
+            }
+        }));
+        Glyph.prepareAll(opening::isDone);
+    }
+
+    private static void refuse(MainWindow window, Throwable failure) {
+        Throwable reason = failure instanceof CompletionException ? failure.getCause() : failure;
+        String sentence = WORDS.say("cannot-open", String.valueOf(reason.getMessage()));
+        System.err.println(sentence);
+        JOptionPane.showMessageDialog(window.frame(), sentence, WORDS.say("window-title"), JOptionPane.WARNING_MESSAGE);
+        window.frame().dispose();
     }
 
     private static void watch() {
@@ -91,32 +110,27 @@ public final class Start {
         }
     }
 
-    private void show(LookSettings look, Workbook workbook) {
-        Work work = Work.queue();
-        Desk desk = new Desk(workbook, work, Clock.systemDefaultZone());
+    private void fill(MainWindow window, Opened opened) {
+        Desk desk = new Desk(opened.workbook(), Work.queue(), Clock.systemDefaultZone());
+        if (!window.frame().isDisplayable()) {
+            close(desk);
+            return;
+        }
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
                 SwingUtilities.invokeLater(() -> desk.tell(WORDS.say("unexpected", String.valueOf(failure)))));
-        desk.open();
+        desk.open(opened.course());
         if (sample && desk.view().courses().isEmpty()) {
             Samples.names().stream().findFirst().flatMap(Sample::named).ifPresent(first -> first.openOn(desk));
         }
-        // the first window is shown whole: the course is read before it
-        work.here(() -> SwingUtilities.invokeLater(() -> {
-            MainWindow window =
-                    new MainWindow(desk, new Insights(desk, Work.queue()), folders, look, () -> close(desk));
-            window.frame().setVisible(true);
-            reportReady(window);
-        }));
+        MainPanel panel = window.fill(desk, new Insights(desk, Work.queue()), () -> close(desk));
+        if (Boolean.getBoolean("roundwright.report-start")) {
+            panel.whenPainted(Start::reportReady);
+        }
     }
 
-    private static void reportReady(MainWindow window) {
-        if (Boolean.getBoolean("roundwright.report-start")) {
-            window.panel().whenPainted(() -> {
-                long since = System.currentTimeMillis()
-                        - ManagementFactory.getRuntimeMXBean().getStartTime();
-                System.err.println("ready " + since);
-            });
-        }
+    private static void reportReady() {
+        long began = ManagementFactory.getRuntimeMXBean().getStartTime();
+        System.err.println("ready " + (System.currentTimeMillis() - began));
     }
 
     private static void close(Desk desk) {
@@ -125,6 +139,13 @@ public final class Start {
             desk.workbook().close();
         } catch (StoreException failure) {
             System.err.println(failure.getMessage());
+        }
+    }
+
+    /** The open file with the course that was last in hand, read while the look is put on. */
+    private record Opened(Workbook workbook, Optional<OpenCourse> course) {
+        static Opened of(Workbook workbook) {
+            return new Opened(workbook, LastInHand.of(workbook.view()).course().map(OpenCourse::of));
         }
     }
 }

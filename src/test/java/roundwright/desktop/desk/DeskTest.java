@@ -57,7 +57,7 @@ class DeskTest {
         desk.chooseGroup(first);
         desk.apply(new GroupEdit.ChangeGroup(desk.group().orElseThrow().group().named("Mondays")));
         Desk later = new Desk(desk.workbook(), roundwright.desktop.work.Work.atOnce(), java.time.Clock.systemUTC());
-        later.open();
+        later.open(Optional.empty());
         assertEquals(Optional.of(first), later.choice().group());
         assertEquals("Harbour light", later.course().orElseThrow().kept().name());
     }

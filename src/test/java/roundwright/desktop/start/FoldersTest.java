@@ -29,6 +29,7 @@ class FoldersTest {
         assertEquals(Path.of("/data/roundwright/courses.db"), folders.file());
         assertEquals(HOME.resolve(".config/roundwright"), folders.settings());
         assertEquals(Path.of("/data/roundwright/backups"), folders.backups());
+        assertEquals(HOME.resolve(".cache/roundwright"), folders.cache());
     }
 
     @Test
