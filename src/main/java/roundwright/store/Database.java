@@ -58,14 +58,18 @@ final class Database implements AutoCloseable {
 
     /** Writes, and fails unless exactly so many rows were touched. */
     void write(int rows, String sql, Object... parameters) throws StoreException {
-        int touched;
-        try {
-            touched = bound(sql, parameters).executeUpdate();
-        } catch (SQLException failure) {
-            throw failed(sql, failure);
-        }
+        int touched = change(sql, parameters);
         if (touched != rows) {
             throw new StoreException.Failed(file, touched + " rows for " + rows + ": " + sql.strip(), null);
+        }
+    }
+
+    /** Writes, however many rows it touches, and says how many. */
+    int change(String sql, Object... parameters) throws StoreException {
+        try {
+            return bound(sql, parameters).executeUpdate();
+        } catch (SQLException failure) {
+            throw failed(sql, failure);
         }
     }
 
@@ -102,6 +106,39 @@ final class Database implements AutoCloseable {
             }
         } catch (SQLException failure) {
             throw Failures.of(target, failure);
+        }
+    }
+
+    /** Takes in everything from another file of the same form in place of what is here; all of it, or nothing. */
+    void takeAllFrom(Path source) throws StoreException {
+        closePrepared();
+        try {
+            int code = connection
+                    .unwrap(SQLiteConnection.class)
+                    .getDatabase()
+                    .restore("main", source.toAbsolutePath().toString(), null);
+            if (code != SQLiteErrorCode.SQLITE_OK.code) {
+                throw Failures.of(file, code, SQLiteErrorCode.getErrorCode(code).toString());
+            }
+        } catch (SQLException failure) {
+            throw Failures.of(file, failure);
+        }
+    }
+
+    /** Writes the file anew, without pages that are no longer used and what may stand in them. */
+    void writeAnew() throws StoreException {
+        closePrepared();
+        execute("VACUUM");
+    }
+
+    private void closePrepared() throws StoreException {
+        try {
+            for (PreparedStatement statement : prepared.values()) {
+                statement.close();
+            }
+            prepared.clear();
+        } catch (SQLException failure) {
+            throw Failures.of(file, failure);
         }
     }
 
@@ -144,10 +181,8 @@ final class Database implements AutoCloseable {
 
     @Override
     public void close() throws StoreException {
+        closePrepared();
         try {
-            for (PreparedStatement statement : prepared.values()) {
-                statement.close();
-            }
             connection.close();
         } catch (SQLException failure) {
             throw Failures.of(file, failure);

@@ -2,13 +2,20 @@ package roundwright.store;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Makes files under a passing name beside their own and moves them there when they are whole. */
 final class NewFile {
+    private static final String PASSING = ".new";
+    private static final Pattern MADE_BY = Pattern.compile("\\.(\\d{1,18})\\.new$");
+
     /** Writes the content of a file that is not there yet. */
     interface Content {
         void into(Path file) throws StoreException;
@@ -21,11 +28,10 @@ final class NewFile {
     }
 
     static void make(Path file, Content content) throws StoreException {
-        Path passing = file.resolveSibling(
-                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".new");
+        Path passing = passing(file);
         try {
+            Permissions.makeFile(passing);
             content.into(passing);
-            Permissions.forTheOwnerAlone(passing);
             // a move would replace what another program put there meanwhile; a link never does
             Files.createLink(file, passing);
         } catch (FileAlreadyExistsException failure) {
@@ -36,6 +42,29 @@ final class NewFile {
             remove(passing);
         }
         keepName(file);
+    }
+
+    /** The name that a file has while it is made. */
+    static Path passing(Path file) {
+        return file.resolveSibling(
+                "." + file.getFileName() + "." + ProcessHandle.current().pid() + PASSING);
+    }
+
+    /** Removes what a program that was killed has left of files it was making beside this one, or in their place. */
+    static void sweep(Path file) {
+        String start = "." + file.getFileName() + ".";
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(
+                file.toAbsolutePath().getParent(),
+                path -> path.getFileName().toString().startsWith(start) && abandoned(path))) {
+            left.forEach(NewFile::remove);
+        } catch (IOException | DirectoryIteratorException notListed) {
+            // what is left is of no use and does no harm
+        }
+    }
+
+    private static boolean abandoned(Path path) {
+        Matcher form = MADE_BY.matcher(path.getFileName().toString());
+        return form.find() && ProcessHandle.of(Long.parseLong(form.group(1))).isEmpty();
     }
 
     /** The name of the new file is on the disk, too, as far as the system can see to that. */
@@ -57,7 +86,7 @@ final class NewFile {
         }
     }
 
-    private static void remove(Path passing) {
+    static void remove(Path passing) {
         try {
             Files.deleteIfExists(passing);
             Files.deleteIfExists(passing.resolveSibling(passing.getFileName() + "-journal"));

@@ -27,6 +27,8 @@ final class Opening {
             checkVersion(file, version(database), migrations);
             Soundness.check(database);
             database.execute("PRAGMA busy_timeout = " + BUSY_MILLISECONDS);
+            Permissions.forTheOwnerAlone(file);
+            NewFile.sweep(file);
             return database;
         } catch (StoreException | RuntimeException failure) {
             closeQuietly(database, failure);
@@ -54,14 +56,19 @@ final class Opening {
         if (!Files.exists(file)) {
             throw StoreException.Missing.file(file);
         }
+        checkForm(file, migrations);
+        if (!Files.isWritable(file) || !Files.isWritable(file.toAbsolutePath().getParent())) {
+            throw new StoreException.ReadOnly(file, null);
+        }
+    }
+
+    /** Whether it is a file of this program, of a version that it knows; only its first bytes are read. */
+    static void checkForm(Path file, Migrations migrations) throws StoreException {
         Heading heading = Heading.of(file);
         if (heading.applicationId() != APPLICATION_ID) {
             throw new StoreException.Foreign(file);
         }
         checkVersion(file, heading.version(), migrations);
-        if (!Files.isWritable(file) || !Files.isWritable(file.toAbsolutePath().getParent())) {
-            throw new StoreException.ReadOnly(file, null);
-        }
     }
 
     private static void checkVersion(Path file, int version, Migrations migrations) throws StoreException {
@@ -70,13 +77,16 @@ final class Opening {
         }
     }
 
-    private static Database connect(Path file) throws StoreException {
+    static Database connect(Path file) throws StoreException {
         SQLiteConfig config = new SQLiteConfig();
         config.enforceForeignKeys(true);
         config.setBusyTimeout(DOOR_MILLISECONDS);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
         config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
+        // what an edit wrote over would else stand in the journal until the file is closed, or in a temporary file
+        config.setJournalSizeLimit(0);
+        config.setTempStore(SQLiteConfig.TempStore.MEMORY);
         try {
             Connection connection =
                     DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath(), config.toProperties());

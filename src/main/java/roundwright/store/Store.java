@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Instant;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import roundwright.group.Enrolment;
 import roundwright.group.Group;
 import roundwright.group.Note;
 import roundwright.group.RegisterMark;
 import roundwright.group.Session;
 import roundwright.group.Student;
+import roundwright.group.StudentId;
 
 /**
  * The open file: one SQLite database, one connection, one writer. Not safe for use from two threads at once; whoever holds it
@@ -23,6 +27,7 @@ public final class Store implements AutoCloseable {
     }
 
     private final Database database;
+    private final Backups backups;
     private final Object fileKey;
     private final CourseStore courses;
     private final GroupStore groups;
@@ -34,8 +39,9 @@ public final class Store implements AutoCloseable {
     private final NoteStore notes;
     private final SettingStore settings;
 
-    private Store(Database database) throws StoreException {
+    private Store(Database database, Backups backups) throws StoreException {
         this.database = database;
+        this.backups = backups;
         this.fileKey = key(database.file());
         this.courses = new CourseStore(database);
         this.groups = new GroupStore(database);
@@ -58,10 +64,19 @@ public final class Store implements AutoCloseable {
     }
 
     static Store open(Path file, Path backups, Migrations migrations) throws StoreException {
+        return open(file, Optional.of(backups), migrations);
+    }
+
+    /** Opens a passing copy, of which no backup is needed. */
+    static Store upToDate(Path file, Migrations migrations) throws StoreException {
+        return open(file, Optional.empty(), migrations);
+    }
+
+    private static Store open(Path file, Optional<Path> backups, Migrations migrations) throws StoreException {
         Database database = Opening.open(file, migrations);
         try {
             Upgrade.ifOlder(database, backups, migrations);
-            return new Store(database);
+            return new Store(database, new Backups(backups.orElse(file.resolveSibling("backups")), file));
         } catch (StoreException | RuntimeException failure) {
             database.close();
             throw failure;
@@ -133,7 +148,55 @@ public final class Store implements AutoCloseable {
 
     /** Writes a copy of everything into a file that is not there yet, by the database's own backup. */
     public void copyTo(Path target) throws StoreException {
-        Backup.write(database, target);
+        Copy.write(database, target);
+    }
+
+    /** The dated copies of this file. */
+    public Backups backups() {
+        return backups;
+    }
+
+    /** Makes a dated copy, checks it, and thins the copies that there are. */
+    public Backup backUp(Instant now) throws StoreException {
+        Backup made = backups.make(database, now);
+        backups.thin();
+        return made;
+    }
+
+    /** The same, where the last copy is older than a day. */
+    public Optional<Backup> backUpIfDue(Instant now) throws StoreException {
+        return backups.due(now) ? Optional.of(backUp(now)) : Optional.empty();
+    }
+
+    /** Makes a passing copy of a backup, to be looked into or taken over. */
+    public PreparedCopy prepare(Path backup) throws StoreException {
+        try {
+            if (Files.exists(backup) && Files.isSameFile(backup, database.file())) {
+                throw StoreException.Failed.itself(backup);
+            }
+        } catch (IOException failure) {
+            throw new StoreException.Failed(backup, failure.toString(), failure);
+        }
+        return PreparedCopy.of(backup, database.file());
+    }
+
+    /** Takes over everything from a copy in place of what is here; all of it, or nothing. */
+    public void takeAllFrom(PreparedCopy copy) throws StoreException {
+        checkStillThere();
+        copy.store().database.close();
+        database.takeAllFrom(copy.file());
+        checkStillThere();
+    }
+
+    /** Writes a copy in which students are called by what is given and no free text but the courses is left. */
+    public void copyWithInitials(Path target, Map<StudentId, String> called) throws StoreException {
+        InitialsCopy.write(database, target, called);
+    }
+
+    /** Writes the file anew, so that nothing stays behind of what has been deleted from it. */
+    public void writeAnew() throws StoreException {
+        checkStillThere();
+        database.writeAnew();
     }
 
     @Override

@@ -30,8 +30,16 @@ public abstract sealed class StoreException extends Exception {
 
     /** The file is ours and broken. */
     public static final class Damaged extends StoreException {
+        private final String how;
+
         Damaged(Path file, String how, Throwable cause) {
             super(WORDS.say("damaged", file, how), cause);
+            this.how = how;
+        }
+
+        /** What is wrong with it, without the sentence round it. */
+        public String how() {
+            return how;
         }
     }
 
@@ -98,6 +106,10 @@ public abstract sealed class StoreException extends Exception {
 
         private Failed(String sentence) {
             super(sentence, null);
+        }
+
+        static Failed itself(Path file) {
+            return new Failed(WORDS.say("itself", file));
         }
 
         static Failed exists(Path file) {

@@ -4,15 +4,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 
-/** Brings a file of an older version up to date, with a backup first. */
+/** Brings a file of an older version up to date, with a backup first where there is a folder for one. */
 final class Upgrade {
     private Upgrade() {}
 
-    static void ifOlder(Database database, Path backups, Migrations migrations) throws StoreException {
+    static void ifOlder(Database database, Optional<Path> backups, Migrations migrations) throws StoreException {
         int version = Opening.version(database);
         if (version < migrations.newest()) {
-            backUp(database, backups, version);
+            if (backups.isPresent()) {
+                backUp(database, backups.get(), version);
+            }
             migrations.apply(database, version);
             Soundness.check(database);
         }
@@ -20,11 +23,11 @@ final class Upgrade {
 
     private static void backUp(Database database, Path backups, int version) throws StoreException {
         try {
-            Files.createDirectories(backups);
+            // an upgrade that fails is tried again at each start; one copy of what it found is enough
             Instant written = Files.getLastModifiedTime(database.file()).toInstant();
-            Path target = backups.resolve(Backup.name(database.file(), version, written));
-            if (!Files.exists(target)) {
-                Backup.write(database, target);
+            Backups copies = new Backups(backups, database.file());
+            if (copies.made(version, written).isEmpty()) {
+                copies.make(database, written);
             }
         } catch (IOException failure) {
             throw new StoreException.Failed(backups, failure.toString(), failure);

@@ -1,5 +1,7 @@
 package roundwright.workbook;
 
+import java.util.List;
+import java.util.stream.Stream;
 import roundwright.group.CourseId;
 import roundwright.group.GroupId;
 import roundwright.group.SessionId;
@@ -29,6 +31,19 @@ public sealed interface Change {
                     filed.report().part(),
                     filed.report().round());
         }
+    }
+
+    /** Everything that is in either state of the file: told when one takes the place of the other. */
+    static List<Change> between(WorkbookView before, WorkbookView after) {
+        return Stream.of(before, after)
+                .flatMap(view -> Stream.of(
+                                view.courses().stream().<Change>map(course -> new OfCourse(course.id())),
+                                view.groups().stream().<Change>map(group -> new OfGroup(group.id())),
+                                view.studentsCopy().values().stream()
+                                        .<Change>map(student -> new OfStudent(student.id())))
+                        .flatMap(changes -> changes))
+                .distinct()
+                .toList();
     }
 
     /** A setting has another value. */

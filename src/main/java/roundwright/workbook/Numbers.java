@@ -28,6 +28,20 @@ final class Numbers {
         reports = after(view.groups().stream().flatMap(group -> group.reports().stream()), CountReport::sequence);
     }
 
+    /** Hands out nothing any more that another state of the file has. */
+    void passOver(WorkbookView other) {
+        Numbers theirs = new Numbers(other);
+        raise(courses, theirs.courses);
+        raise(groups, theirs.groups);
+        raise(students, theirs.students);
+        raise(sessions, theirs.sessions);
+        raise(reports, theirs.reports);
+    }
+
+    private static void raise(AtomicLong own, AtomicLong least) {
+        own.accumulateAndGet(least.get(), Math::max);
+    }
+
     private static <V> AtomicLong after(Stream<V> values, ToLongFunction<V> number) {
         return new AtomicLong(values.mapToLong(number).max().orElse(0));
     }

@@ -30,6 +30,19 @@ final class Removal {
         return writes;
     }
 
+    /** A student out of every group, and out of the file. */
+    static List<Write<?>> everywhere(WorkbookView view, StudentId student) {
+        List<Write<?>> writes = new ArrayList<>();
+        for (GroupView group : view.groups()) {
+            group.enrolment(student).ifPresent(enrolment -> {
+                writes.addAll(work(group, student));
+                writes.add(Write.delete(Kind.ENROLMENT, enrolment));
+            });
+        }
+        writes.add(Write.delete(Kind.STUDENT, Lookup.student(view, student)));
+        return writes;
+    }
+
     private static List<Write<?>> work(GroupView group, StudentId student) {
         List<Write<?>> writes = new ArrayList<>();
         group.reports(student)

@@ -17,6 +17,8 @@ import roundwright.group.CourseId;
 import roundwright.group.GroupId;
 import roundwright.group.SessionId;
 import roundwright.group.StudentId;
+import roundwright.store.Backup;
+import roundwright.store.PreparedCopy;
 import roundwright.store.Store;
 import roundwright.store.StoreException;
 import roundwright.wording.Wording;
@@ -159,6 +161,84 @@ public final class Workbook implements AutoCloseable {
         }
     }
 
+    /** The dated copies of this file, the newest first. */
+    public List<Backup> backups() throws StoreException {
+        return store.backups().newestFirst();
+    }
+
+    /** Where the dated copies of this file are. */
+    public Path backupFolder() {
+        return store.backups().folder();
+    }
+
+    /** Makes a dated copy now and checks it. */
+    public Backup backUp() throws StoreException {
+        return asked(() -> store.backUp(now()));
+    }
+
+    /** Makes a dated copy if the last one is older than a day, and if there is anything to copy. */
+    public Optional<Backup> backUpIfDue() throws StoreException {
+        return view.empty() ? Optional.empty() : asked(() -> store.backUpIfDue(now()));
+    }
+
+    /** What would change if a backup took the place of what is in the file. */
+    public Difference compareWith(Path backup) throws StoreException {
+        try (PreparedCopy copy = asked(() -> store.prepare(backup))) {
+            return Difference.between(view, Reading.of(copy.store()));
+        }
+    }
+
+    /**
+     * Takes over everything from a backup. What was in the file is first copied into a backup of its own, which this gives back;
+     * what was done before cannot be undone any more.
+     */
+    public Backup restore(Path backup) throws StoreException {
+        return asked(() -> {
+            try (PreparedCopy copy = store.prepare(backup)) {
+                WorkbookView then = Reading.of(copy.store());
+                write(List.of());
+                Backup before = store.backUp(now());
+                store.takeAllFrom(copy);
+                List<Change> changes = Change.between(view, then);
+                begin(then);
+                listeners.forEach(listener -> listener.changed(changes));
+                return before;
+            }
+        });
+    }
+
+    /**
+     * Erases a student: who they are, their place in every group, their reports with their history, register, notes. The file is
+     * written anew, so that nothing of them stays in it unseen. Cannot be undone, and nothing before it can.
+     *
+     * @param fromBackups whether they are erased from the dated copies of this file, too
+     */
+    public Erased erase(StudentId student, boolean fromBackups) throws StoreException {
+        return asked(() -> {
+            Erased erased = Erased.planned(view, student);
+            List<Write<?>> writes = Removal.everywhere(view, student);
+            write(writes);
+            begin(view);
+            tell(writes);
+            store.writeAnew();
+            return fromBackups ? erased.withBackups(store.backups().erase(student)) : erased;
+        });
+    }
+
+    /** Writes a copy in which students have only their initials and nothing that anybody wrote about them is left. */
+    public void copyWithInitials(Path target) throws StoreException {
+        alone(() ->
+                store.copyWithInitials(target, Initials.of(view.studentsCopy().values())));
+    }
+
+    /** Nothing that was done to another state of the file can be undone in this one. */
+    private void begin(WorkbookView state) {
+        view = state;
+        numbers.passOver(state);
+        done.clear();
+        undone.clear();
+    }
+
     /** Writes a copy of everything into a file that is not there yet. */
     public void copyTo(Path target) throws StoreException {
         alone(() -> store.copyTo(target));
@@ -179,6 +259,10 @@ public final class Workbook implements AutoCloseable {
         void run() throws StoreException;
     }
 
+    private interface Question<V> {
+        V answer() throws StoreException;
+    }
+
     private interface Steps {
         List<Write<?>> of(Step step);
     }
@@ -193,6 +277,12 @@ public final class Workbook implements AutoCloseable {
         } finally {
             writing.unlock();
         }
+    }
+
+    private <V> V asked(Question<V> question) throws StoreException {
+        List<V> answer = new ArrayList<>(1);
+        alone(() -> answer.add(question.answer()));
+        return answer.get(0);
     }
 
     private void move(Deque<Step> from, Deque<Step> to, Steps steps) throws StoreException {

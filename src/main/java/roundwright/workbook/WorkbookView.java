@@ -70,6 +70,11 @@ public final class WorkbookView {
         return Optional.ofNullable(settings.get(name)).map(Setting::value);
     }
 
+    /** Whether there is nothing in it that a person put there. */
+    public boolean empty() {
+        return courses.isEmpty() && groups.isEmpty() && students.isEmpty();
+    }
+
     Optional<Setting> settingValue(String name) {
         return Optional.ofNullable(settings.get(name));
     }
