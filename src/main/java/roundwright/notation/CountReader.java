@@ -32,6 +32,8 @@ final class CountReader {
             case YOUHAVE, TOTAL -> said();
             case NUMBER -> bare();
             case DASH, COLON -> dashed();
+            case STAR, STARS -> starred();
+            case ST -> titled();
             default -> false;
         };
         if (!found) {
@@ -72,7 +74,8 @@ final class CountReader {
             return true;
         }
         cursor.next();
-        cursor.skip(Meaning.OPEN);
+        cursor.skip(Meaning.OPEN, Meaning.MARK);
+        overTitle();
         overChange();
         overEquation();
         if (!numbers() || !shut()) {
@@ -87,6 +90,41 @@ final class CountReader {
         }
         return endsHere()
                 && (line.stitches || cursor.peek(begin - cursor.at + 1).is(Meaning.EQUALS));
+    }
+
+    /** "sts: 18". */
+    private boolean titled() {
+        boolean found = line.worked && overTitle() && numbers() && (parts == 1 && onlyMarks(0));
+        return found;
+    }
+
+    /** Over "sts:", "# sts =" before the count. */
+    private boolean overTitle() {
+        boolean title = cursor.is(Meaning.ST) && (cursor.is(1, Meaning.COLON) || cursor.is(1, Meaning.EQUALS));
+        cursor.at += title ? 2 : 0;
+        return title;
+    }
+
+    /** "*18*", "**(18 sts)**": a count in bold or italics. */
+    private boolean starred() {
+        if (!line.worked || depthOfStars() == 0) {
+            return false;
+        }
+        cursor.skip(Meaning.STAR, Meaning.STARS);
+        boolean found = cursor.is(Meaning.OPEN) ? bracketed() : numbers();
+        boolean shut = cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS);
+        cursor.skip(Meaning.STAR, Meaning.STARS);
+        return found && shut && endsHere() && !cursor.is(Meaning.NUMBER);
+    }
+
+    /** Whether asterisks close again within a few words: how many words on; 0 where they do not. */
+    private int depthOfStars() {
+        for (int ahead = 2; ahead < 7; ahead++) {
+            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
+                return ahead;
+            }
+        }
+        return 0;
     }
 
     /** "10 x 2 =" before the count. */
@@ -131,6 +169,7 @@ final class CountReader {
 
     /** The bracket's end; over a remark after a count with its unit ("18 sts - it curls"); or the line's end. */
     private boolean shut() {
+        cursor.skip(Meaning.MARK);
         boolean mistyped = cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.FINISH);
         if (mistyped) {
             cursor.next();
@@ -181,7 +220,10 @@ final class CountReader {
         }
         boolean alone = onlyMarks(1) && (line.worked || !line.ring);
         boolean named = after == Meaning.ST && !placeAfter(2);
-        if (!alone && !named && after != Meaning.TOTAL) {
+        if (!alone
+                && !named
+                && after != Meaning.TOTAL
+                && !(after == Meaning.YOUHAVE && !cursor.is(2, Meaning.NUMBER))) {
             return false;
         }
         return numbers();
@@ -303,6 +345,10 @@ final class CountReader {
 
     private boolean another() {
         int before = cursor.at;
+        if (cursor.is(Meaning.COMMA) && signed(1)) {
+            cursor.at += 3;
+            return false;
+        }
         cursor.skip(Meaning.COMMA, Meaning.AND, Meaning.SLASH, Meaning.WITH);
         if (cursor.at > before
                 && cursor.is(Meaning.NUMBER)
@@ -312,6 +358,13 @@ final class CountReader {
         }
         cursor.at = before;
         return false;
+    }
+
+    /** "+6", "-6": how many more or fewer than in the round below. */
+    private boolean signed(int ahead) {
+        return (cursor.is(ahead, Meaning.AND) || cursor.is(ahead, Meaning.DASH))
+                && cursor.is(ahead + 1, Meaning.NUMBER)
+                && !cursor.peek(ahead + 1).spaced();
     }
 
     private boolean unit(int number) {
@@ -363,10 +416,12 @@ final class CountReader {
                 counted = false;
                 yield over(1);
             }
-            case TOTAL -> {
-                inTotal = true;
-                yield over(1);
+            case TOTAL, YOUHAVE -> {
+                boolean next = cursor.is(Meaning.YOUHAVE) && cursor.is(1, Meaning.NUMBER);
+                inTotal |= !next;
+                yield next ? Unit.ENDS : over(1);
             }
+            case AT, TOEND, ENDING -> named ? over(1) : Unit.ENDS;
             case IN -> inWhat();
             case INC, DEC, INVDEC -> {
                 cursor.next();

@@ -30,6 +30,18 @@ final class Items {
         parted = false;
     }
 
+    /** "dc around, increasing in every third st": the plain stitches are those between the increases. */
+    void dropPlain() {
+        boolean plain = nodes.size() == from + 1
+                && last() instanceof Work work
+                && work.takes() == 1
+                && work.makes() == 1
+                && (work.times().fills() || work.times().equals(Times.ONCE));
+        if (plain) {
+            nodes.remove(from);
+        }
+    }
+
     /** A thing that no repeat of the list takes in: a note, a join, a starting chain. */
     void addApart(Node node) {
         nodes.add(node);
@@ -60,6 +72,12 @@ final class Items {
         }
         int last = nodes.size() - 1;
         Node node = nodes.get(last);
+        if (last == from
+                && often.times().fills()
+                && node instanceof Work work
+                && work.times().fills()) {
+            return true;
+        }
         if (node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET) {
             bracket(choice, often, words);
         } else if (last == from) {

@@ -124,6 +124,9 @@ final class LabelReader {
             return Optional.empty();
         }
         boolean plural = cursor.since(begin).length() > 1 && plural(begin);
+        if (cursor.is(Meaning.COLON) && !cursor.peek(1).spaced()) {
+            cursor.next();
+        }
         cursor.skip(Meaning.STOP, Meaning.MARK, Meaning.OPEN);
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();

@@ -104,7 +104,8 @@ final class Meant {
         if (place == null) {
             return unplaced();
         }
-        int each = times && !place.target.equals(Target.RING) && !place.fromHook ? 1 : Math.max(1, number);
+        boolean often = times && (number > SMALL || place.number > 1) && !place.fromHook;
+        int each = often && place.target != Target.RING ? 1 : Math.max(1, number);
         if (place.everyNth > 1 && each > 1) {
             return everyNth(increase(each, 1));
         }
@@ -123,7 +124,7 @@ final class Meant {
         if (place.otherSide) {
             return placed().times(Times.of(Math.max(each, place.number)));
         }
-        if (times && number > 1) {
+        if (often && number > 1) {
             return placed().times(Times.of(number));
         }
         return inStitches(each);

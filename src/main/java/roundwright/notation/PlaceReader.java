@@ -18,7 +18,8 @@ final class PlaceReader {
     boolean startsPlace() {
         return switch (cursor.peek().meaning()) {
             case AROUND -> aroundPost();
-            case ACROSS, TOEND, ROUND -> false;
+            case ACROSS -> whichStitches();
+            case TOEND, ROUND -> false;
             case IN ->
                 !thing(1)
                         && !cursor.is(1, Meaning.COLOUR)
@@ -158,11 +159,20 @@ final class PlaceReader {
         };
     }
 
+    /** "along next 5 sts": not to the end. */
+    private boolean whichStitches() {
+        int which = cursor.is(1, Meaning.THE) ? 2 : 1;
+        return cursor.is(which, Meaning.NEXT)
+                || cursor.is(which, Meaning.EACH)
+                || cursor.is(which, Meaning.NUMBER)
+                        && (cursor.is(which + 1, Meaning.ST) || cursor.is(which + 1, Meaning.STITCH));
+    }
+
     private boolean around(Place place, Token token) {
         if (token.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
             return false;
         }
-        if (token.is(Meaning.AROUND) && !place.noun && aroundPost()) {
+        if (!place.noun && (token.is(Meaning.AROUND) && aroundPost() || token.is(Meaning.ACROSS) && whichStitches())) {
             cursor.next();
             return true;
         }
@@ -238,7 +248,8 @@ final class PlaceReader {
             case OTHERSIDE -> otherSide(place);
             case AS -> asJoin(place);
             case JOIN -> cursor.peek(-1).is(Meaning.THE) && point(place, token);
-            case HOOK, TOP, TCHAIN, MARKER, PREVIOUS, BASE, CORNERST -> point(place, token);
+            case TCHAIN -> firstChain(place, token) || point(place, token);
+            case HOOK, TOP, MARKER, PREVIOUS, BASE, CORNERST -> point(place, token);
             default -> false;
         };
     }
@@ -278,6 +289,15 @@ final class PlaceReader {
         place.otherSide = true;
         place.noun = true;
         return false;
+    }
+
+    /** "ch 2, 6 dc in first ch": the chain that the line has just made. */
+    private boolean firstChain(Place place, Token token) {
+        if (line.begun || line.chains != 2) {
+            return false;
+        }
+        place.fromHook = true;
+        return named(place, token);
     }
 
     /** A point of the round that is one stitch: the base, the join, the corner, the top of the chain. */

@@ -38,6 +38,9 @@ final class RepeatWords {
             cursor.next();
             return new Often(filled(), false, false, false, false);
         }
+        if (first == Meaning.FOR && wholeRound()) {
+            return new Often(Times.FULL, false, false, false, false);
+        }
         if (first == Meaning.TO && toRest()) {
             return new Often(toLast(), false, false, false, false);
         }
@@ -154,6 +157,9 @@ final class RepeatWords {
 
     private Times filledAfterRepeat() {
         cursor.skip(Meaning.COMMA);
+        if (wholeRound()) {
+            return Times.FULL;
+        }
         boolean round = cursor.is(Meaning.ROUND) && !cursor.is(1, Meaning.NUMBER);
         if (round || cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
             cursor.next();
@@ -174,11 +180,39 @@ final class RepeatWords {
         return null;
     }
 
+    /** "for the whole round", "for the rest of the round". */
+    private boolean wholeRound() {
+        int begin = cursor.at;
+        boolean told = cursor.accept(Meaning.FOR);
+        cursor.skip(Meaning.THE, Meaning.REMAINING, Meaning.OF);
+        boolean round = cursor.accept(Meaning.AROUND) || cursor.is(Meaning.ROUND) && !cursor.is(1, Meaning.NUMBER);
+        cursor.accept(Meaning.ROUND);
+        if (!told || !round) {
+            cursor.at = begin;
+        }
+        return told && round;
+    }
+
+    /** "(…)6": a number jammed to the bracket. */
+    private boolean jammed() {
+        boolean close = cursor.is(Meaning.NUMBER)
+                && !cursor.peek().spaced()
+                && cursor.peek(-1).is(Meaning.SHUT);
+        return close && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.ST) && !cursor.is(1, Meaning.IN);
+    }
+
     private Often often(boolean repeat, boolean star) {
         int begin = cursor.at;
         boolean more = false;
         boolean total = false;
         cursor.skip(Meaning.THE);
+        boolean timed = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.TIMES);
+        if (timed && cursor.is(Meaning.EACH)) {
+            cursor.next();
+        } else if (timed && cursor.is(Meaning.MORE)) {
+            cursor.next();
+            more = true;
+        }
         int number;
         if (cursor.is(Meaning.COUNTER)) {
             number = cursor.next().value();
@@ -190,10 +224,10 @@ final class RepeatWords {
                 && !timesOfNext()
                 && (cursor.is(1, Meaning.TIMES) || cursor.is(1, Meaning.MORE) || cursor.is(1, Meaning.REPEAT))) {
             number = cursor.next().value();
-            more = cursor.is(Meaning.MORE);
+            more |= cursor.is(Meaning.MORE);
             cursor.next();
             cursor.accept(Meaning.TIMES);
-        } else if (repeat && cursor.is(Meaning.NUMBER)) {
+        } else if (repeat && cursor.is(Meaning.NUMBER) || jammed()) {
             number = cursor.next().value();
         } else {
             cursor.at = begin;

@@ -71,7 +71,8 @@ final class SequenceReader {
 
     private boolean closes() {
         if (inStars) {
-            boolean repeatFromStar = cursor.is(Meaning.REPEAT) && (starAhead() || !closingStarAhead());
+            boolean repeat = cursor.is(Meaning.REPEAT) || cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.REPEAT);
+            boolean repeatFromStar = repeat && (starAhead() || !closingStarAhead());
             return cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS) || repeatFromStar;
         }
         return cursor.is(Meaning.SHUT);
@@ -197,9 +198,9 @@ final class SequenceReader {
 
     /** "6 x (dc, inc)". */
     private boolean timesFirst() {
-        boolean first = cursor.is(Meaning.NUMBER)
-                && cursor.is(1, Meaning.TIMES)
-                && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
+        boolean times = cursor.is(1, Meaning.TIMES) && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
+        boolean first =
+                cursor.is(Meaning.NUMBER) && (times || cursor.is(1, Meaning.STAR) && cursor.is(2, Meaning.OPEN));
         int begin = cursor.at;
         if (items.empty()
                 && !line.worked
@@ -363,6 +364,9 @@ final class SequenceReader {
                 depth == 0 && (items.parted || afterGroup()) && (line.taken || !items.empty()) && counts.perhaps();
         Node node = stitches.read();
         if (node != null) {
+            if (node instanceof Node.Repeat) {
+                items.dropPlain();
+            }
             items.add(perhapsCount ? orCount(node) : node);
             return;
         }

@@ -47,6 +47,8 @@ final class StitchReader {
         boolean space;
         /** A spaced shaping word after the stitch: one name, or two steps. */
         boolean twoSteps;
+        /** A stitch named right after the shaping word: one name, or two steps. */
+        boolean stitchAfter;
     }
 
     private boolean timesNumber;
@@ -58,6 +60,7 @@ final class StitchReader {
             return 0;
         }
         int number = cursor.next().value();
+        overAdjective();
         if (cursor.is(Meaning.TIMES) && isCore(1)) {
             cursor.next();
             timesNumber = true;
@@ -66,6 +69,17 @@ final class StitchReader {
             cursor.next();
         }
         return number;
+    }
+
+    /** "6 normal sc", "6 sts sc". */
+    private void overAdjective() {
+        int ahead = 0;
+        while (cursor.is(ahead, Meaning.FILLER) || cursor.is(ahead, Meaning.ST)) {
+            ahead++;
+        }
+        if (ahead > 0 && cursor.is(ahead, Meaning.STITCH)) {
+            cursor.at += ahead;
+        }
     }
 
     private boolean isCore(int ahead) {
@@ -250,6 +264,12 @@ final class StitchReader {
         core.makes = token.value();
         core.name = token.name() == null ? line.lastName : token.name();
         cursor.skip(Meaning.ST);
+        core.stitchAfter = token.name() == null
+                && cursor.is(Meaning.STITCH)
+                && !cursor.peek(1).is(Meaning.NUMBER);
+        if (core.stitchAfter) {
+            core.name = cursor.next().name();
+        }
     }
 
     private void decrease(Core core) {
@@ -339,22 +359,16 @@ final class StitchReader {
         if (where == null && core.manner == Manner.PLAIN && core.name != StitchName.SLIP) {
             line.unplaced(node, unit, number);
         }
-        return core.twoSteps ? orTwoSteps(unit, number, node) : node;
+        return core.twoSteps || core.stitchAfter ? orTwoSteps(core, unit, number, node) : node;
     }
 
-    /** "3 dc dec": three decreases in dc, or three dc and then a decrease. */
-    private Node orTwoSteps(Work unit, int number, Node oneName) {
-        Work plain = new Work(
-                unit.span(),
-                Manner.PLAIN,
-                unit.stitch(),
-                1,
-                1,
-                Times.of(Math.max(1, number)),
-                unit.hold(),
-                Target.NEXT,
-                "");
-        Node two = new Node.Sequence(unit.span(), List.of(plain, unit));
+    /** "3 dc dec": three decreases in dc, or three dc and then a decrease; "inc dc" likewise. */
+    private Node orTwoSteps(Core core, Work unit, int number, Node oneName) {
+        Times often = Times.of(Math.max(1, number));
+        Times plainly = core.twoSteps ? often : Times.ONCE;
+        Work plain = new Work(unit.span(), Manner.PLAIN, unit.stitch(), 1, 1, plainly, unit.hold(), Target.NEXT, "");
+        List<Node> steps = core.twoSteps ? List.of(plain, unit) : List.of(unit.times(often), plain);
+        Node two = new Node.Sequence(unit.span(), steps);
         return new Node.Choice(unit.span(), Habit.NAME_AND_SHAPING, List.of(oneName, two));
     }
 
@@ -406,6 +420,7 @@ final class StitchReader {
             cursor.next();
         }
         int placed = timesThenPlace();
+        placed = placed > 0 ? placed : inBrackets();
         if (placed > 0) {
             return placed;
         }
@@ -417,6 +432,31 @@ final class StitchReader {
         int number = cursor.next().value();
         cursor.skip(Meaning.ST);
         return number;
+    }
+
+    /** "sc (12), then …": how many, in brackets that cannot be the count; 0 where it is not so. */
+    private int inBrackets() {
+        boolean number = cursor.is(Meaning.OPEN)
+                && cursor.is(1, Meaning.NUMBER)
+                && cursor.is(2, Meaning.SHUT)
+                && cursor.peek(-1).meaning().makes();
+        boolean goesOn = cursor.is(3, Meaning.COMMA) || cursor.is(3, Meaning.AND) || cursor.is(3, Meaning.SHUT);
+        if (!number || !goesOn || !stepsAhead(4) && !cursor.is(3, Meaning.SHUT)) {
+            return 0;
+        }
+        cursor.at += 3;
+        return cursor.peek(-2).value();
+    }
+
+    private boolean stepsAhead(int from) {
+        for (int ahead = from; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.peek(ahead).meaning().makes()
+                    && !cursor.is(ahead, Meaning.SLIP)
+                    && !cursor.is(ahead, Meaning.CHAIN)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "x 6 in ring", "6 times in next st", "twice in next st": how many, and then where; 0 where it is not so. */
