@@ -94,7 +94,7 @@ final class CountReader {
 
     /** "sts: 18". */
     private boolean titled() {
-        boolean found = line.worked && overTitle() && numbers() && (parts == 1 && onlyMarks(0));
+        boolean found = line.worked && overTitle() && numbers() && (parts == 1 && nothingAfter(0));
         return found;
     }
 
@@ -215,11 +215,14 @@ final class CountReader {
             return false;
         }
         Meaning after = cursor.peek(1).meaning();
+        if (cursor.is(-1, Meaning.SHUT) && !cursor.peek().spaced()) {
+            return false;
+        }
         if (line.worked && cursor.is(-1, Meaning.STOP) && listOfCounts()) {
             return true;
         }
-        boolean alone = onlyMarks(1) && (line.worked || !line.ring);
-        boolean named = after == Meaning.ST && !placeAfter(2);
+        boolean alone = nothingAfter(1) && (line.worked || !line.ring);
+        boolean named = after == Meaning.ST && !placeAfter(2) && !cursor.is(2, Meaning.STITCH);
         if (!alone
                 && !named
                 && after != Meaning.TOTAL
@@ -232,7 +235,7 @@ final class CountReader {
     /** ". 16 dc, 16 ch-1 spaces" as the last words. */
     private boolean listOfCounts() {
         int begin = cursor.at;
-        boolean found = numbers() && parts > 1 && onlyMarks(0);
+        boolean found = numbers() && parts > 1 && nothingAfter(0);
         cursor.at = found ? cursor.at : begin;
         return found;
     }
@@ -244,12 +247,74 @@ final class CountReader {
         };
     }
 
-    private boolean onlyMarks(int ahead) {
+    /** Whether, after some marks, nothing more is worked: the line ends, or joins, or tells of other things. */
+    private boolean nothingAfter(int ahead) {
         int place = ahead;
         while (cursor.peek(place).meaning().parts() || cursor.is(place, Meaning.SHUT)) {
             place++;
         }
-        return cursor.is(place, Meaning.FINISH);
+        boolean over = place > ahead || cursor.is(place, Meaning.FINISH);
+        for (; over && !cursor.is(place, Meaning.FINISH); place++) {
+            over = switch (cursor.peek(place).meaning()) {
+                case INC, DEC, INVDEC, TOG, SKIP, SPECIAL, TIMES, REPEAT, STAR, STARS, EACH, AROUND, TOEND, EVEN ->
+                    false;
+                case YOUHAVE, TOTAL, EQUALS -> false;
+                case STITCH -> joinedTo(place - 1);
+                case NUMBER ->
+                    cursor.is(place - 1, Meaning.CHAIN)
+                            || !counts(cursor.peek(place + 1).meaning());
+                default -> true;
+            };
+        }
+        return over;
+    }
+
+    /** Whether the cursor stands before a count with which the line ends, and nothing but marks before and after it. */
+    boolean closes() {
+        int place = 0;
+        while (cursor.peek(place).meaning().parts()
+                || cursor.is(place, Meaning.YOUHAVE)
+                || cursor.is(place, Meaning.TOTAL)
+                || cursor.is(place, Meaning.STAR)
+                || cursor.is(place, Meaning.STARS)) {
+            place++;
+        }
+        boolean found = cursor.is(place, Meaning.NUMBER) && (place > 0 || !partOfPlace());
+        int units = 1;
+        while (found && unitOrMark(cursor.peek(place + units).meaning())) {
+            units++;
+        }
+        return found && (place > 0 || units > 1) && cursor.is(place + units, Meaning.FINISH);
+    }
+
+    /** Whether the number at the cursor belongs to the words before it: "the last 2 sts", "rounds 9 and 10". */
+    private boolean partOfPlace() {
+        return switch (cursor.peek(-1).meaning()) {
+            case LAST, FIRST, NEXT, EACH, IN, OF, FOR, BETWEEN, ROUND, AND, AT, TO, CHAIN, REMAINING, MARK -> true;
+            default -> cursor.peek(-1).meaning().parts();
+        };
+    }
+
+    private static boolean unitOrMark(Meaning meaning) {
+        return switch (meaning) {
+            case ST, STITCH, TOTAL, YOUHAVE, STAR, STARS -> true;
+            default -> meaning.parts();
+        };
+    }
+
+    private static boolean counts(Meaning after) {
+        return switch (after) {
+            case ST, SHUT, FINISH -> true;
+            case CHAIN -> false;
+            default -> after.makes();
+        };
+    }
+
+    private boolean joinedTo(int ahead) {
+        return switch (cursor.peek(ahead).meaning()) {
+            case FIRST, START, ORDINAL, OF, TOP, THE, LAST, IN, TO -> true;
+            default -> false;
+        };
     }
 
     /** "Rnd 3: 18 - (sc, inc) x 6": the count before the steps. */
@@ -277,7 +342,7 @@ final class CountReader {
         int number = cursor.next().value();
         cursor.next();
         cursor.skip(Meaning.ST);
-        boolean ends = onlyMarks(0) || cursor.peek().meaning().parts() && joinsAfter();
+        boolean ends = nothingAfter(0);
         if (ends) {
             line.counts.add(new Count(number, cursor.since(begin), line.taken));
         }
@@ -290,10 +355,6 @@ final class CountReader {
         return after == Meaning.STITCH || after == Meaning.SPECIAL || after == Meaning.SLIP;
     }
 
-    private boolean joinsAfter() {
-        return cursor.peek().is(Meaning.STOP) && (cursor.is(1, Meaning.NOTE) || cursor.is(1, Meaning.JOIN));
-    }
-
     /** "– 18", "- 18 sc" as the last thing in the line. */
     private boolean dashed() {
         if (!line.stitches) {
@@ -303,7 +364,7 @@ final class CountReader {
         cursor.skip(Meaning.DASH, Meaning.OPEN);
         boolean found = numbers();
         cursor.accept(Meaning.SHUT);
-        return found && (parts > 0) && onlyMarks(0);
+        return found && (parts > 0) && nothingAfter(0);
     }
 
     /** "18", "= 18 sc", "21 tr + 3 ch", "18 stitches in total". */
@@ -490,20 +551,6 @@ final class CountReader {
             case STAR -> cursor.is(1, Meaning.NUMBER);
             default -> false;
         };
-        return !goesOn && !(after == Meaning.COMMA && worksAfter());
-    }
-
-    private boolean worksAfter() {
-        for (int ahead = 0; ; ahead++) {
-            switch (cursor.peek(ahead).meaning()) {
-                case FINISH, NOTE, JOIN, CLOSE, TURN, STOP, NOT -> {
-                    return false;
-                }
-                case STITCH, SPECIAL, INC, DEC, INVDEC, SKIP -> {
-                    return true;
-                }
-                default -> {}
-            }
-        }
+        return !goesOn && !(after == Meaning.COMMA && !nothingAfter(0));
     }
 }

@@ -25,6 +25,8 @@ public enum Habit {
     FOUNDATION_COUNTS(2),
     /** "dc in each ch" works along a foundation chain, or into stitches of the round below that are chains. */
     CHAINS_BELOW(2),
+    /** "(dc, tr) in each st": both into each, or one after the other until the round is full. */
+    GROUP_IN_EACH(2),
     /** "in each loop": in each stitch, or in each space. */
     LOOPS(2),
     /** "dc inc": an increase in dc, or a dc and then an increase. */

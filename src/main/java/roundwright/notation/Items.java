@@ -30,6 +30,42 @@ final class Items {
         parted = false;
     }
 
+    /** Whether the last step is one plain stitch with no number or place. */
+    boolean lastPlain() {
+        return last() instanceof Work work
+                && work.manner() == Manner.PLAIN
+                && work.times().equals(Times.ONCE);
+    }
+
+    /** Lets the last step go on until the round is full. */
+    void fillLast() {
+        nodes.set(nodes.size() - 1, ((Work) last()).times(Times.FULL));
+    }
+
+    boolean alone() {
+        return nodes.size() == from + 1;
+    }
+
+    /** "inc 6 times evenly": the shaping alone is named, the rest of the round is plain. */
+    boolean evenly(Reading line) {
+        boolean shaping = alone()
+                && last() instanceof Work work
+                && work.takes() != work.makes()
+                && work.manner() != Manner.CHAIN
+                && !work.times().fills();
+        if (shaping) {
+            Work work = (Work) last();
+            nodes.add(new Work(
+                    work.span(), Manner.PLAIN, work.stitch(), 1, 1, Times.FULL, line.hold, Node.Target.NEXT, ""));
+        }
+        return shaping;
+    }
+
+    /** Whether all are plain stitches. */
+    static boolean plain(List<Node> nodes) {
+        return nodes.stream().allMatch(node -> node instanceof Work work && work.manner() == Manner.PLAIN);
+    }
+
     /** "dc around, increasing in every third st": the plain stitches are those between the increases. */
     void dropPlain() {
         boolean plain = nodes.size() == from + 1
@@ -94,7 +130,8 @@ final class Items {
     private void bracket(Choice bracket, Often often, Span words) {
         int last = nodes.size() - 1;
         Node alone = repeated(bodyOf(bracket), often, bracket.span().to(words));
-        boolean oneStep = bodyOf(bracket).size() == 1 && !often.times().fills();
+        boolean oneStep =
+                bodyOf(bracket).size() == 1 && (parted || !often.times().fills());
         if (!often.repeat() && !oneStep || last == from) {
             nodes.set(last, alone);
             return;

@@ -119,7 +119,7 @@ final class LabelReader {
     /** "Rnd 3", "R 8-12", "Rounds 8, 9 and 10", "Rnd #3". */
     private Optional<Label> named(int begin) {
         cursor.at = begin;
-        cursor.skip(Meaning.IN, Meaning.FOR, Meaning.THE);
+        cursor.skip(Meaning.IN, Meaning.FOR, Meaning.THE, Meaning.FROM);
         if (!cursor.accept(Meaning.ROUND)) {
             return Optional.empty();
         }
@@ -288,7 +288,7 @@ final class LabelReader {
                     || token.is(Meaning.AS)
                     || token.is(Meaning.EQUALS)
                     || token.is(Meaning.NUMBER)
-                    || token.is(Meaning.IN)
+                    || token.is(Meaning.IN) && !inColour(ahead)
                     || token.is(Meaning.HOLD)
                     || token.is(Meaning.OPEN)
                     || token.is(Meaning.STAR)) {
@@ -304,6 +304,13 @@ final class LabelReader {
                 Meaning.MARK,
                 Meaning.SEMICOLON);
         cursor.accept(Meaning.EQUALS);
+    }
+
+    /** "Rnd 4 in red:", "Rnd 4 in B:". */
+    private boolean inColour(int ahead) {
+        int name = cursor.is(ahead + 1, Meaning.THE) ? ahead + 2 : ahead + 1;
+        return cursor.is(name + 1, Meaning.COLON)
+                || cursor.is(name, Meaning.COLOUR) && cursor.is(name + 2, Meaning.COLON);
     }
 
     /** "Rnd 4 (red):". */

@@ -39,9 +39,11 @@ final class NoteReader {
             case OPEN -> countAhead();
             case STAR, STARS -> true;
             case EQUALS -> true;
-            case DASH -> token.spaced() && (workAhead(1));
+            case NUMBER, MARK -> new CountReader(line).closes();
+            case DASH -> token.spaced() && (workAhead(1)) || new CountReader(line).closes();
             case AND -> workAhead(1) && !cursor.is(1, Meaning.SLIP);
-            case COMMA, COLON -> workAhead(1);
+            case COMMA, COLON -> workAhead(1) || new CountReader(line).closes();
+            case YOUHAVE, TOTAL -> new CountReader(line).closes();
             default -> false;
         };
     }

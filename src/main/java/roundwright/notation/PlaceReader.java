@@ -126,6 +126,11 @@ final class PlaceReader {
             case OF -> {
                 return of(place);
             }
+            case FROM -> {
+                boolean below = place.noun && cursor.is(1, Meaning.PREVIOUS);
+                cursor.at += below ? 2 : 0;
+                return below;
+            }
             case TO -> {
                 return to(place);
             }
@@ -197,7 +202,9 @@ final class PlaceReader {
             return false;
         }
         switch (token.meaning()) {
-            case EACH, PER -> place.each = true;
+            case EACH, PER ->
+                place.each = !(cursor.is(1, Meaning.IN)
+                        && (cursor.is(2, Meaning.NEXT) || cursor.is(2, Meaning.THE) && cursor.is(3, Meaning.NEXT)));
             case NEXT -> place.next = true;
             case SAME -> place.same = true;
             case LAST -> place.last = true;
@@ -394,6 +401,9 @@ final class PlaceReader {
                 || after == Meaning.SHUT
                 || after == Meaning.FINISH
                 || after == Meaning.AND
+                || after == Meaning.TOEND
+                || after == Meaning.AROUND
+                || after == Meaning.REPEAT
                 || after == Meaning.STAR;
         boolean noun = ends && cursor.peek(-1).is(Meaning.IN)
                 || after == Meaning.ST
@@ -415,6 +425,7 @@ final class PlaceReader {
         cursor.next();
         cursor.skip(Meaning.THE);
         if (cursor.is(Meaning.NEXT)
+                || cursor.is(Meaning.EACH)
                 || cursor.is(Meaning.NUMBER)
                 || cursor.is(Meaning.REMAINING)
                 || cursor.is(Meaning.LAST)

@@ -54,19 +54,8 @@ final class Reading {
 
     Reading(String text, Vocabulary vocabulary) {
         this.text = text;
-        this.cursor = new Cursor(withoutBold(Scanner.scan(text, vocabulary)));
+        this.cursor = new Cursor(Tidy.of(Scanner.scan(text, vocabulary)));
         this.places = new PlaceReader(this);
-    }
-
-    /** Without the double asterisks of a line that begins with some: they make words bold and repeat nothing. */
-    private static List<Token> withoutBold(List<Token> tokens) {
-        int first = 0;
-        while (first < tokens.size()
-                && (tokens.get(first).is(Meaning.DASH) || tokens.get(first).is(Meaning.MARK))) {
-            first++;
-        }
-        boolean bold = first < tokens.size() && tokens.get(first).is(Meaning.STARS);
-        return bold ? tokens.stream().filter(token -> !token.is(Meaning.STARS)).toList() : tokens;
     }
 
     /** The last step if no words have said yet where it goes, and what it was read from. */

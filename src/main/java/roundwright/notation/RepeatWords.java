@@ -34,7 +34,7 @@ final class RepeatWords {
         if (first == Meaning.AROUND
                 || first == Meaning.TOEND
                 || first == Meaning.ACROSS
-                || first == Meaning.ROUND && !cursor.is(1, Meaning.NUMBER)) {
+                || first == Meaning.ROUND && (!cursor.is(1, Meaning.NUMBER) || cursor.is(2, Meaning.ST))) {
             cursor.next();
             return new Often(filled(), false, false, false, false);
         }
@@ -82,15 +82,31 @@ final class RepeatWords {
 
     /** "*6" after a bracket, but not the asterisk that opens "*2 dc, …". */
     private boolean starTimes() {
-        Meaning after = cursor.peek(cursor.is(2, Meaning.TIMES) ? 3 : 2).meaning();
-        return cursor.is(Meaning.STAR)
-                && cursor.is(1, Meaning.NUMBER)
-                && !after.makes()
-                && after != Meaning.IN
-                && after != Meaning.ST
-                && after != Meaning.EACH
-                && after != Meaning.TOG
-                && after != Meaning.HOLD;
+        int place = cursor.is(2, Meaning.TIMES) ? 3 : 2;
+        Meaning after = cursor.peek(place).meaning();
+        boolean jammedStep =
+                after == Meaning.DASH && cursor.peek(place + 1).meaning().makes();
+        boolean ends = switch (after) {
+            case SHUT,
+                    FINISH,
+                    OPEN,
+                    TIMES,
+                    AROUND,
+                    EQUALS,
+                    STAR,
+                    STARS,
+                    NUMBER,
+                    AND,
+                    JOIN,
+                    CLOSE,
+                    YOUHAVE,
+                    TOTAL,
+                    TURN,
+                    NOTE,
+                    NOT -> true;
+            default -> after.parts() && !jammedStep;
+        };
+        return cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER) && ends;
     }
 
     private Often repeat() {
@@ -160,7 +176,7 @@ final class RepeatWords {
         if (wholeRound()) {
             return Times.FULL;
         }
-        boolean round = cursor.is(Meaning.ROUND) && !cursor.is(1, Meaning.NUMBER);
+        boolean round = cursor.is(Meaning.ROUND) && (!cursor.is(1, Meaning.NUMBER) || cursor.is(2, Meaning.ST));
         if (round || cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
             cursor.next();
             return filled();

@@ -14,6 +14,8 @@ final class Scanner {
     private final List<Token> tokens = new ArrayList<>();
     private int at;
     private boolean spaced = true;
+    /** The mark that this line repeats from, where it is no asterisk ("rep from + around"). */
+    private final char star;
 
     private Scanner(String text, Vocabulary vocabulary) {
         this.text = text;
@@ -23,6 +25,13 @@ final class Scanner {
         for (int i = 0; i < length; i++) {
             folded[i] = Fold.of(text.charAt(i));
         }
+        this.star = repeatedFrom();
+    }
+
+    private char repeatedFrom() {
+        int from = text.indexOf("rom ");
+        int mark = from + 4;
+        return from > 0 && mark < length && "+#^~@%$!".indexOf(folded[mark]) >= 0 ? folded[mark] : '*';
     }
 
     static List<Token> scan(String text, Vocabulary vocabulary) {
@@ -286,9 +295,9 @@ final class Scanner {
     }
 
     private void mark(char c) {
-        switch (c) {
+        switch (c == star ? '*' : c) {
             case '*' -> {
-                boolean two = at + 1 < length && folded[at + 1] == '*';
+                boolean two = at + 1 < length && folded[at + 1] == c;
                 add(two ? Meaning.STARS : Meaning.STAR, 0, two ? at + 2 : at + 1);
             }
             case '-', '=' -> {

@@ -124,14 +124,28 @@ final class SequenceReader {
             }
             case OPEN -> bracket();
             case STAR, STARS -> stars();
-            case WORK, NOW, START, THE, CONTINUE, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
+            case CONTINUE -> {
+                cursor.next();
+                if (cursor.is(Meaning.TO) && cursor.peek(1).meaning().makes()) {
+                    cursor.next();
+                }
+            }
+            case WORK, NOW, START, THE, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
             case SHUT -> {
                 cursor.next();
                 items.parted = true;
             }
             case EVENLY -> evenly();
             case EQUALS, FOR, OTHER, PER, IT -> cursor.next();
-            case EVEN -> even(cursor.next().span());
+            case EVEN -> {
+                Span span = cursor.next().span();
+                if (!line.worked && cursor.is(Meaning.IN) && cursor.is(1, Meaning.STITCH)) {
+                    line.lastName = cursor.peek(1).name();
+                    line.names.add(line.lastName);
+                    cursor.at += 2;
+                }
+                even(span);
+            }
             case IN -> {
                 boolean colour =
                         cursor.is(1, Meaning.COLOUR) || cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR);
@@ -154,17 +168,22 @@ final class SequenceReader {
                 .substring(token.start(), token.end())
                 .toLowerCase(java.util.Locale.ROOT)
                 .contains("round");
-        if (around
-                && items.last() instanceof Work work
-                && work.manner() == Manner.PLAIN
-                && work.times().equals(Times.ONCE)) {
-            items.nodes.set(items.nodes.size() - 1, work.times(Times.FULL));
+        if (items.lastPlain() && items.alone()) {
+            if (around) {
+                items.fillLast();
+            }
+        } else if (!items.evenly(line) && around && !items.empty()) {
+            items.repeat(new Often(Times.FULL, false, false, false, false), token.span());
         }
     }
 
     /** "work even": one plain stitch in each, all round. */
     private void even(Span span) {
-        if (!line.worked) {
+        if (items.lastPlain()) {
+            items.fillLast();
+            return;
+        }
+        if (!line.worked && !strangers.stepsAhead()) {
             line.stitches = true;
             line.worked = true;
             line.beyondSlips = true;
@@ -258,7 +277,9 @@ final class SequenceReader {
 
     private boolean repeated() {
         int begin = cursor.at;
-        if (items.empty() && (cursor.is(Meaning.NUMBER) || cursor.is(Meaning.REPEAT) && cursor.is(1, Meaning.OPEN))) {
+        if (items.empty()
+                && (cursor.is(Meaning.NUMBER)
+                        || cursor.is(Meaning.REPEAT) && (cursor.is(1, Meaning.OPEN) || cursor.is(1, Meaning.STAR)))) {
             return cursor.accept(Meaning.REPEAT);
         }
         Often often = repeats.read();
@@ -339,7 +360,11 @@ final class SequenceReader {
         if (place != null && !place.fills() || place != null && place.target == Target.SPACE) {
             items.add(together(span, body, place));
         } else if (place != null) {
-            items.add(new Node.Repeat(span, body, place.times(), List.of()));
+            Node repeat = new Node.Repeat(span, body, place.times(), List.of());
+            items.add(
+                    body.size() > 1 && place.each && Items.plain(body)
+                            ? new Node.Choice(span, Habit.GROUP_IN_EACH, List.of(together(span, body, place), repeat))
+                            : repeat);
         } else {
             items.add(Items.bracket(span, body));
         }
@@ -355,6 +380,7 @@ final class SequenceReader {
 
     private Node together(Span span, List<Node> body, Place place) {
         boolean below = place.target == Target.NEXT && !place.same;
+        line.worked = true;
         Times times = place.fills() ? place.times() : Times.of(Math.max(1, place.number));
         return new Together(span, body, times, place.target, below ? 1 : 0);
     }

@@ -323,6 +323,8 @@ final class StartReader {
                 && !cursor.is(Meaning.FOR)
                 && !cursor.is(Meaning.YOUHAVE)
                 && !cursor.is(Meaning.TOTAL)
+                && !((cursor.is(Meaning.NUMBER) || cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS))
+                        && new CountReader(line).closes())
                 && !cursor.is(Meaning.TURN)
                 && !(cursor.is(Meaning.AND) && cursor.is(1, Meaning.CHAIN))) {
             cursor.next();

@@ -424,7 +424,8 @@ final class StitchReader {
         if (placed > 0) {
             return placed;
         }
-        boolean often = cursor.is(1, Meaning.TIMES) && !cursor.is(2, Meaning.NUMBER) || cursor.is(1, Meaning.MORE);
+        boolean count = cursor.is(2, Meaning.NUMBER) && !cursor.is(3, Meaning.ST) && !cursor.is(3, Meaning.TOTAL);
+        boolean often = cursor.is(1, Meaning.TIMES) && !count || cursor.is(1, Meaning.MORE);
         if (!cursor.is(Meaning.NUMBER) || often || beginsNext()) {
             cursor.at = before;
             return 0;
@@ -440,19 +441,27 @@ final class StitchReader {
                 && cursor.is(1, Meaning.NUMBER)
                 && cursor.is(2, Meaning.SHUT)
                 && cursor.peek(-1).meaning().makes();
-        boolean goesOn = cursor.is(3, Meaning.COMMA) || cursor.is(3, Meaning.AND) || cursor.is(3, Meaning.SHUT);
-        if (!number || !goesOn || !stepsAhead(4) && !cursor.is(3, Meaning.SHUT)) {
+        Meaning after = cursor.peek(3).meaning();
+        boolean goesOn = after.parts()
+                || after == Meaning.AND
+                || after == Meaning.SHUT
+                || after == Meaning.EQUALS
+                || after == Meaning.OPEN && cursor.is(4, Meaning.NUMBER) && cursor.is(5, Meaning.SHUT);
+        if (!number || !goesOn || after != Meaning.SHUT && !stepsAhead(3)) {
             return 0;
         }
         cursor.at += 3;
         return cursor.peek(-2).value();
     }
 
+    /** Whether another step, or a count, comes after. */
     private boolean stepsAhead(int from) {
         for (int ahead = from; !cursor.is(ahead, Meaning.FINISH); ahead++) {
-            if (cursor.peek(ahead).meaning().makes()
-                    && !cursor.is(ahead, Meaning.SLIP)
-                    && !cursor.is(ahead, Meaning.CHAIN)) {
+            boolean count = cursor.is(ahead, Meaning.NUMBER) && !cursor.is(ahead - 1, Meaning.CHAIN);
+            if (count
+                    || cursor.peek(ahead).meaning().makes()
+                            && !cursor.is(ahead, Meaning.SLIP)
+                            && !cursor.is(ahead, Meaning.CHAIN)) {
                 return true;
             }
         }

@@ -23,7 +23,7 @@ final class StrangeWords {
         Token token = cursor.next();
         items.parted = true;
         char mark = (char) token.value();
-        if (token.is(Meaning.MARK) && strange(mark) && (depth > 0 || cut(mark) || stepsAhead())) {
+        if (token.is(Meaning.MARK) && strange(mark) && !between(mark) && (depth > 0 || cut(mark) || stepsAhead())) {
             line.doubt(token.span());
         }
     }
@@ -99,6 +99,13 @@ final class StrangeWords {
             }
         }
         return false;
+    }
+
+    /** Whether the mark alone parts two steps, as a comma would. */
+    private boolean between(char mark) {
+        boolean alone =
+                !cursor.peek(-2).meaning().parts() && !cursor.peek().meaning().parts();
+        return alone && !items.empty() && "\u2022\u00b7~>\u2013\u00bb\u2219\u25cf\u25aa".indexOf(mark) >= 0;
     }
 
     private static boolean strange(char mark) {

@@ -10,9 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
 
 /** The ways of writing in {@code habits.txt}, slot by slot. */
 final class HabitBook {
+    /** What no one writes with a name of two words. */
+    private static final Pattern JAMMED = Pattern.compile("\\{st}[a-z0-9{]|\\{st}-[^ ]|[0-9}]-?\\{st}");
+
     private static final Path FILE = Path.of("src/test/resources/roundwright/notation/habits.txt");
 
     /**
@@ -66,9 +70,12 @@ final class HabitBook {
     }
 
     /** Any way of the slot; one that is clear without a count where the writer states none. */
-    Way any(String slot, boolean counted, Random random) {
+    Way any(String slot, boolean counted, boolean shortName, Random random) {
         List<Way> ways = slots.get(slot).stream()
                 .filter(way -> counted || !way.counted())
+                .filter(way -> shortName
+                        || !JAMMED.matcher(way.one()).find()
+                                && !JAMMED.matcher(way.many()).find())
                 .toList();
         return ways.get(random.nextInt(ways.size()));
     }

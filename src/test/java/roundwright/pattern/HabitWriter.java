@@ -146,16 +146,20 @@ final class HabitWriter {
     }
 
     private HabitBook.Way way(String slot) {
-        HabitBook.Way way = style.computeIfAbsent(slot, name -> book.any(name, counted, random));
+        HabitBook.Way way = style.computeIfAbsent(slot, name -> book.any(name, counted, shortName(), random));
         used.add(way);
         return way;
     }
 
     /** Another way each time: what a writer words anew in every round. */
     private HabitBook.Way anew(String slot) {
-        HabitBook.Way way = book.any(slot, counted, random);
+        HabitBook.Way way = book.any(slot, counted, shortName(), random);
         used.add(way);
         return way;
+    }
+
+    private boolean shortName() {
+        return stitch.indexOf(' ') < 0;
     }
 
     private String separator() {
