@@ -1,6 +1,7 @@
 package roundwright.workbook;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -11,12 +12,17 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 
-/** Writes a whole text file or nothing: the text goes to a file beside it, and takes its place only when it is on the disk. */
+/** Writes a whole file or nothing: its content goes to a file beside it, and takes its place only when it is on the disk. */
 public final class WholeFile {
     private WholeFile() {}
 
     /** Writes a text in UTF-8; where that fails, the file is as it was. */
     public static void write(Path target, String text) throws IOException {
+        write(target, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes bytes; where that fails, the file is as it was. */
+    public static void write(Path target, byte[] content) throws IOException {
         Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
         if (Files.exists(real) && !Files.isWritable(real)) {
             throw new AccessDeniedException(target.toString());
@@ -24,7 +30,7 @@ public final class WholeFile {
         Path beside = Files.createFile(real.resolveSibling("." + UUID.randomUUID() + ".new"));
         try {
             try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-                var bytes = StandardCharsets.UTF_8.encode(text);
+                ByteBuffer bytes = ByteBuffer.wrap(content);
                 while (bytes.hasRemaining()) {
                     channel.write(bytes);
                 }

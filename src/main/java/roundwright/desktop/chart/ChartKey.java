@@ -13,7 +13,6 @@ import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.pattern.Step;
 import roundwright.pattern.chart.ChartWords;
-import roundwright.pattern.chart.RoundChart;
 
 /** The key of a chart: each sign that it uses with its name. */
 public final class ChartKey extends Wrap {
@@ -21,10 +20,13 @@ public final class ChartKey extends Wrap {
         super(1.5);
     }
 
-    public void show(RoundChart chart, ChartWords words) {
+    /** The signs of one chart, or of several that stand together. */
+    public void show(ChartSubject... subjects) {
         removeAll();
         Map<String, Step> signs = new LinkedHashMap<>();
-        chart.steps().list().forEach(step -> signs.putIfAbsent(words.sign(step), step));
+        for (ChartSubject subject : subjects) {
+            ChartWords.signs(subject.steps(), subject.terms()).forEach(signs::putIfAbsent);
+        }
         signs.forEach((name, step) -> add(entry(name, step)));
         revalidate();
         repaint();

@@ -56,8 +56,11 @@ final class DetailCard extends PageCard {
             body.below(1.5, new WrittenLine(detail.line()));
         }
         desk.student()
-                .flatMap(student -> insights.of(student.id(), detail.cell()))
-                .ifPresent(insight -> body.below(2.5, new InsightSection(desk, insight)));
+                .flatMap(student -> insights.of(student.id()))
+                .ifPresent(known -> detail.cell()
+                        .current()
+                        .flatMap(known::of)
+                        .ifPresent(insight -> body.below(2.5, new InsightSection(desk, insight, known))));
         if (!detail.history().isEmpty()) {
             body.below(3, Text.heading(WORDS.say("history")));
             detail.history().forEach(said -> body.below(0.75, Prose.body(said)));

@@ -2,8 +2,11 @@ package roundwright.desktop.counts;
 
 import java.util.List;
 import java.util.Optional;
+import roundwright.desktop.chart.ChartKey;
+import roundwright.desktop.chart.ChartPair;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.insight.Insight;
+import roundwright.desktop.insight.StudentInsights;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
@@ -11,6 +14,7 @@ import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
 import roundwright.group.CountReport;
+import roundwright.group.Student;
 import roundwright.mistakes.Advice;
 import roundwright.mistakes.Question;
 import roundwright.mistakes.story.Check;
@@ -25,12 +29,13 @@ final class InsightSection extends Stack {
     private final transient Insight insight;
     private final transient InsightWords words;
 
-    InsightSection(Desk desk, Insight insight) {
+    InsightSection(Desk desk, Insight insight, StudentInsights known) {
         this.desk = desk;
         this.insight = insight;
         this.words = new InsightWords(insight, desk.course().orElseThrow().terms());
         if (words.worthALook()) {
             causes();
+            charts(known);
             answered();
             insight.explanation().question().ifPresent(this::question);
             insight.advice().ifPresent(this::advice);
@@ -51,6 +56,21 @@ final class InsightSection extends Stack {
         if (!words.began().isEmpty()) {
             below(1, Prose.muted(words.began()));
         }
+    }
+
+    /** The round as it should be and as it probably is, side by side. */
+    private void charts(StudentInsights known) {
+        boolean leftHanded = desk.student().map(Student::leftHanded).orElse(false);
+        ProbableCharts.of(desk.course().orElseThrow(), known, insight, leftHanded)
+                .ifPresent(found -> {
+                    below(2.5, Text.heading(WORDS.say("chart-compared")));
+                    below(1, new ChartPair(found.written(), found.worked()));
+                    if (found.marked()) {
+                        below(0.75, Prose.muted(WORDS.say("chart-marked")));
+                    }
+                    ChartKey key = below(1, new ChartKey());
+                    key.show(found.written(), found.worked());
+                });
     }
 
     private void answered() {

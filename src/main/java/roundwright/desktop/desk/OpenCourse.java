@@ -16,6 +16,8 @@ import roundwright.group.Expectations;
 import roundwright.group.RoundPlace;
 import roundwright.notation.Terms;
 import roundwright.pattern.Round;
+import roundwright.pattern.WorkedAs;
+import roundwright.pattern.chart.ChartSetting;
 import roundwright.store.KeptCourse;
 import roundwright.technique.FirstUses;
 import roundwright.technique.Technique;
@@ -98,6 +100,12 @@ public record OpenCourse(
 
     public Terms terms() {
         return course.pattern().terms();
+    }
+
+    /** How the chart of a round is laid out for a hand. */
+    public ChartSetting chart(RoundPlace place, boolean leftHanded) {
+        WorkedAs worked = course.pattern().part(place.part()).map(WorkedAs::of).orElse(WorkedAs.ROUNDS);
+        return ChartSetting.of(worked, place.round(), leftHanded);
     }
 
     public Optional<Round> round(RoundPlace place) {

@@ -1,5 +1,7 @@
 package roundwright.desktop.look;
 
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
 
@@ -38,6 +40,20 @@ public final class Buttons {
         button.setIcon(glyph.icon(ICON, java.util.Optional.empty()));
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         tell(button, action);
+        return button;
+    }
+
+    /** A button with an icon alone that does something of its own place; its words are told, and shown as a hint. */
+    public static JButton icon(String words, Glyph glyph, Runnable does) {
+        JButton button = icon(
+                new AbstractAction(words) {
+                    @Override
+                    public void actionPerformed(ActionEvent event) {
+                        does.run();
+                    }
+                },
+                glyph);
+        button.setToolTipText(words);
         return button;
     }
 

@@ -7,8 +7,8 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
-import roundwright.desktop.chart.ChartKey;
-import roundwright.desktop.chart.ChartPanel;
+import roundwright.desktop.chart.ChartSaver;
+import roundwright.desktop.chart.ChartView;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
@@ -26,8 +26,6 @@ import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
 import roundwright.group.Student;
-import roundwright.pattern.chart.ChartWords;
-import roundwright.pattern.chart.RoundChart;
 import roundwright.wording.Wording;
 
 /** One student's page. */
@@ -38,18 +36,15 @@ public final class NextPage extends JPanel implements FirstFocus {
     private final transient Deeds deeds;
     private final Stack left = new Stack();
     private final Stack right = new Stack();
-    private final Prose step = Prose.page("");
-    private final ChartKey key = new ChartKey();
-    private final ChartPanel chart;
-    private transient Optional<ChartWords> words = Optional.empty();
+    private final ChartView chart;
     private transient Optional<TechniqueWay> way = Optional.empty();
 
-    public NextPage(Desk desk, Deeds deeds) {
+    public NextPage(Desk desk, Deeds deeds, ChartSaver saver) {
         super(new BorderLayout());
         this.desk = desk;
         this.deeds = deeds;
         setOpaque(false);
-        chart = new ChartPanel(index -> words.ifPresent(found -> step.setText(found.step(index))));
+        chart = new ChartView(saver, Prose.page(""));
         PageCard student = new PageCard(left);
         student.setBorder(Space.pad(3, 3.5, 3, 3.5));
         add(new PageScroll(new TwoCards(student, new PageCard(right), 0.6)));
@@ -105,16 +100,9 @@ public final class NextPage extends JPanel implements FirstFocus {
             left.below(1.5, Prose.page("**" + page.counts() + "**"));
         }
         showHow(page);
-        page.round().flatMap(round -> round.steps()).ifPresent(steps -> {
-            RoundChart drawn = RoundChart.of(steps);
-            ChartWords told = new ChartWords(drawn, course.terms());
-            words = Optional.of(told);
-            chart.show(drawn, told, student.leftHanded());
-            key.show(drawn, told);
-            step.setText(WORDS.say("chart-how"));
+        page.chart().ifPresent(subject -> {
+            chart.show(subject);
             left.below(3, chart);
-            left.below(1.5, step);
-            left.below(1.5, key);
         });
         right.below(0, new Text(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
         page.way().forEach(each -> right.below(0.25, new WayRow(each, course.terms())));
@@ -125,7 +113,7 @@ public final class NextPage extends JPanel implements FirstFocus {
 
     @Override
     public JComponent first() {
-        return chart.getParent() == null ? this : chart;
+        return chart.getParent() == null ? this : chart.panel();
     }
 
     private void showHow(StudentPage page) {

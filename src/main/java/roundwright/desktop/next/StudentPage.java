@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import roundwright.desktop.chart.ChartSubject;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
@@ -22,6 +23,7 @@ import roundwright.wording.Wording;
  * @param where where they are
  * @param how how what is new goes, a step a sentence; empty where nothing is new
  * @param round the round to work; empty when the piece is finished
+ * @param chart its chart, for the student's hand; empty where the line could not be read
  * @param counts the count before and after
  * @param watch what often happens with what is new; empty where nothing is known
  * @param way every technique of the course, in order
@@ -32,6 +34,7 @@ record StudentPage(
         String where,
         List<String> how,
         Optional<Round> round,
+        Optional<ChartSubject> chart,
         String counts,
         String watch,
         List<TechniqueStep> way) {
@@ -51,9 +54,17 @@ record StudentPage(
                 place.map(found -> where(found, standing, course)).orElse(""),
                 how,
                 place.flatMap(course::round),
+                place.flatMap(found -> chart(course, found, left)),
                 place.map(found -> counts(course, found)).orElse(""),
                 watch(fresh, terms, left),
                 way.of(standing));
+    }
+
+    private static Optional<ChartSubject> chart(OpenCourse course, RoundPlace place, boolean left) {
+        String title = WORDS.say("part-round", place.part(), place.round());
+        return course.round(place)
+                .flatMap(Round::steps)
+                .map(steps -> new ChartSubject(title, steps, course.terms(), course.chart(place, left)));
     }
 
     private static String title(Optional<RoundPlace> place, List<Technique> fresh, Terms terms) {

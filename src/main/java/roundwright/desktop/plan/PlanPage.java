@@ -8,6 +8,7 @@ import javax.swing.JPanel;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.chart.ChartSaver;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.Page;
@@ -35,6 +36,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private final transient LessonsPresenter presenter;
     private final LessonsTable table;
     private final transient Desk desk;
+    private final transient ChartSaver saver;
     private final JComponent planning;
     private final JComponent unsplit;
     private transient Optional<EditorCard> editor = Optional.empty();
@@ -45,10 +47,11 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private final transient PlanningDeeds planningDeeds;
     private boolean byLesson;
 
-    public PlanPage(Desk desk, Deeds deeds, Asking asking) {
+    public PlanPage(Desk desk, Deeds deeds, Asking asking, ChartSaver saver) {
         super(new BorderLayout());
         setOpaque(false);
         this.desk = desk;
+        this.saver = saver;
         ChosenLesson chosen = new ChosenLesson(desk);
         planningDeeds = new PlanningDeeds(desk, deeds, new LessonsByHand(desk, chosen));
         presenter = new LessonsPresenter(desk, chosen);
@@ -62,9 +65,9 @@ public final class PlanPage extends JPanel implements FirstFocus {
         Wrap ways = noLessons.below(2, new Wrap(1));
         ways.add(deeds.mainButton(Deed.SPLIT));
         ways.add(deeds.button(Deed.EDIT_PATTERN));
-        unsplit = new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk), 0.63));
+        unsplit = new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk, saver), 0.63));
         lesson = new LessonCard(desk, chosen, deeds);
-        side = new SidePanel(new RoundCard(desk), lesson, new CourseCard(desk, deeds));
+        side = new SidePanel(new RoundCard(desk, saver), lesson, new CourseCard(desk, deeds));
         planning = new PageScroll(new TwoCards(lessons, side, 0.63));
         add(planning);
         planningDeeds.bind(asking);
@@ -117,7 +120,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
         EditorCard shown = new EditorCard(desk, this::showLessons);
         editor = Optional.of(shown);
         removeAll();
-        add(new PageScroll(new TwoCards(shown, new RoundCard(desk), 0.63)));
+        add(new PageScroll(new TwoCards(shown, new RoundCard(desk, saver), 0.63)));
         revalidate();
         repaint();
         if (isShowing()) {

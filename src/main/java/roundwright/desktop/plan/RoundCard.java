@@ -2,8 +2,9 @@ package roundwright.desktop.plan;
 
 import java.util.Optional;
 import java.util.Set;
-import roundwright.desktop.chart.ChartKey;
-import roundwright.desktop.chart.ChartPanel;
+import roundwright.desktop.chart.ChartSaver;
+import roundwright.desktop.chart.ChartSubject;
+import roundwright.desktop.chart.ChartView;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
@@ -20,8 +21,6 @@ import roundwright.desktop.look.WrittenLine;
 import roundwright.group.RoundPlace;
 import roundwright.pattern.Line;
 import roundwright.pattern.Round;
-import roundwright.pattern.chart.ChartWords;
-import roundwright.pattern.chart.RoundChart;
 import roundwright.technique.Technique;
 import roundwright.wording.Wording;
 
@@ -31,21 +30,18 @@ public final class RoundCard extends PageCard {
 
     private final transient Desk desk;
     private final Stack body;
-    private final ChartPanel chart;
-    private final ChartKey key = new ChartKey();
-    private final Prose step = Prose.muted("");
-    private transient Optional<ChartWords> words = Optional.empty();
+    private final ChartView chart;
     private transient Optional<Round> shown = Optional.empty();
 
-    public RoundCard(Desk desk) {
-        this(desk, new Stack());
+    public RoundCard(Desk desk, ChartSaver saver) {
+        this(desk, saver, new Stack());
     }
 
-    private RoundCard(Desk desk, Stack body) {
+    private RoundCard(Desk desk, ChartSaver saver, Stack body) {
         super(body);
         this.desk = desk;
         this.body = body;
-        this.chart = new ChartPanel(index -> words.ifPresent(found -> step.setText(found.step(index))));
+        this.chart = new ChartView(saver, Prose.muted(""));
         refresh();
         desk.listen(this::changed);
     }
@@ -91,15 +87,9 @@ public final class RoundCard extends PageCard {
                 .forEach(problem -> body.below(1, new Prose(problem.message(), Type.BODY, Type.STRONG, Tone.MARIGOLD)));
         chips(course, place);
         round.steps().ifPresent(steps -> {
-            RoundChart drawn = RoundChart.of(steps);
-            ChartWords told = new ChartWords(drawn, course.terms());
-            words = Optional.of(told);
-            chart.show(drawn, told, false);
-            key.show(drawn, told);
-            step.setText(WORDS.say("chart-how"));
+            String title = WORDS.say("part-round", place.part(), place.round());
+            chart.show(new ChartSubject(title, steps, course.terms(), course.chart(place, false)));
             body.below(2, chart);
-            body.below(1, step);
-            body.below(1.25, key);
         });
     }
 

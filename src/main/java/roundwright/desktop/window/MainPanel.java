@@ -14,6 +14,7 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.chart.ChartSaver;
 import roundwright.desktop.counts.CountsPage;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
@@ -44,6 +45,7 @@ public final class MainPanel extends JPanel implements Asking {
     private final transient Desk desk;
     private final transient Insights insights;
     private final transient Deeds deeds = new Deeds(() -> !asking());
+    private final transient ChartSaver charts;
     private final transient StripPresenter stripPresenter;
     private final Header header;
     private final StripPanel strip;
@@ -60,6 +62,7 @@ public final class MainPanel extends JPanel implements Asking {
         this.desk = desk;
         this.insights = insights;
         setBackground(Tone.BACKGROUND.color());
+        charts = new ChartSaver(desk, frame::chooseTarget);
         stripPresenter = new StripPresenter(desk);
         header = new Header(deeds, () -> new Menus(desk, deeds).courses(header().course()), this::openMenu);
         strip = new StripPanel(stripPresenter::choose);
@@ -235,9 +238,9 @@ public final class MainPanel extends JPanel implements Asking {
     /** Pages are made when they are first looked at. */
     private JComponent page(Page page) {
         return pages.computeIfAbsent(page, wanted -> switch (wanted) {
-            case PLAN -> new PlanPage(desk, deeds, this);
+            case PLAN -> new PlanPage(desk, deeds, this, charts);
             case COUNTS -> new CountsPage(desk, insights, deeds);
-            case NEXT -> new NextPage(desk, deeds);
+            case NEXT -> new NextPage(desk, deeds, charts);
             case STUCK -> new StuckPage(desk, insights);
         });
     }

@@ -3,6 +3,7 @@ package roundwright.mistakes.story;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import roundwright.pattern.RepeatedBlock;
 
 /**
@@ -10,12 +11,22 @@ import roundwright.pattern.RepeatedBlock;
  *
  * @param misreading how it is misread; empty where it is read as written
  * @param round what the hands then work
+ * @param from the step of the line that each of its steps is; {@link #PLAIN} for a plain stitch of no step
  */
-record Reading(Optional<Kind> misreading, WrittenRound round) {
+record Reading(Optional<Kind> misreading, WrittenRound round, int[] from) {
+    /** Stands for a plain stitch that no step of the line is. */
+    static final int PLAIN = -1;
+
+    /** The line as it is written. */
+    static Reading asWritten(WrittenRound line) {
+        return new Reading(
+                Optional.empty(), line, IntStream.range(0, line.steps()).toArray());
+    }
+
     /** Every way to read the line; the first is as written. */
     static List<Reading> of(WrittenRound line) {
         List<Reading> readings = new ArrayList<>();
-        readings.add(new Reading(Optional.empty(), line));
+        readings.add(asWritten(line));
         line.block().ifPresent(block -> addMisreadBlock(line, block, readings));
         if (line.shapes()) {
             readings.add(misread(Kind.SHAPING_LEFT_OUT, plain(line.takes(), new Hands(line))));
@@ -24,7 +35,7 @@ record Reading(Optional<Kind> misreading, WrittenRound round) {
     }
 
     private static Reading misread(Kind kind, Hands hands) {
-        return new Reading(Optional.of(kind), hands.round());
+        return new Reading(Optional.of(kind), hands.round(), hands.from());
     }
 
     private static void addMisreadBlock(WrittenRound line, RepeatedBlock block, List<Reading> readings) {
@@ -41,7 +52,8 @@ record Reading(Optional<Kind> misreading, WrittenRound round) {
         Hands hands = new Hands(line);
         hands.work(0, block.from());
         for (int pass = 0; pass < times; pass++) {
-            hands.work(block.from(), block.from() + block.length());
+            int from = block.from() + Math.min(pass, block.times() - 1) * block.length();
+            hands.work(from, from + block.length());
         }
         hands.work(block.end(), line.steps());
         return hands;
@@ -55,7 +67,7 @@ record Reading(Optional<Kind> misreading, WrittenRound round) {
 
     private static Hands plain(int stitches, Hands hands) {
         for (int stitch = 0; stitch < stitches; stitch++) {
-            hands.add(1, 1);
+            hands.add(1, 1, PLAIN);
         }
         return hands;
     }
@@ -64,9 +76,10 @@ record Reading(Optional<Kind> misreading, WrittenRound round) {
     private static Hands runs(WrittenRound line, RepeatedBlock block, int longer) {
         Hands hands = new Hands(line);
         hands.work(0, block.from());
-        int end = block.from() + block.length();
         for (int pass = 0; pass < block.times(); pass++) {
-            for (int step = block.from(); step < end; step++) {
+            int from = block.from() + pass * block.length();
+            int end = from + block.length();
+            for (int step = from; step < end; step++) {
                 boolean lastOfRun = line.plain(step) && (step + 1 == end || !line.plain(step + 1));
                 int times = lastOfRun ? 1 + longer : 1;
                 for (int time = 0; time < times; time++) {
@@ -90,13 +103,17 @@ record Reading(Optional<Kind> misreading, WrittenRound round) {
 
         void work(int from, int to) {
             for (int step = from; step < to; step++) {
-                add(line.takes(step), line.makes(step));
+                add(line.takes(step), line.makes(step), step);
             }
         }
 
-        void add(int takes, int makes) {
-            done.add(new int[] {takes, makes});
+        void add(int takes, int makes, int from) {
+            done.add(new int[] {takes, makes, from});
             taken += takes;
+        }
+
+        int[] from() {
+            return done.stream().mapToInt(step -> step[2]).toArray();
         }
 
         WrittenRound round() {

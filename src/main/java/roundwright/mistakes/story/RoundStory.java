@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * How beginners work one round of a part: what any number of stitches below can become.
@@ -55,7 +54,7 @@ public final class RoundStory implements Story {
             asWritten -= misread;
             reading.misreading().ifPresent(kind -> addWay(reading, chance * misread, code + Kinds.code(kind)));
         }
-        addWay(new Reading(Optional.empty(), line), chance * asWritten, code);
+        addWay(Reading.asWritten(line), chance * asWritten, code);
     }
 
     private void addWay(Reading reading, double chance, int code) {

@@ -1,9 +1,12 @@
 package roundwright.pattern.chart;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import roundwright.notation.Stitch;
 import roundwright.notation.Terms;
 import roundwright.pattern.Step;
+import roundwright.pattern.Steps;
 import roundwright.wording.Wording;
 
 /** A round's chart told in words, a step at a time: "stitch 9 of 24: decrease over the next 2". */
@@ -16,6 +19,14 @@ public final class ChartWords {
     public ChartWords(RoundChart chart, Terms terms) {
         this.chart = chart;
         this.terms = terms;
+    }
+
+    /** The signs of a round with their names in the key, in the order in which they come. */
+    public static Map<String, Step> signs(Steps steps, Terms terms) {
+        ChartWords words = new ChartWords(RoundChart.of(steps), terms);
+        Map<String, Step> signs = new LinkedHashMap<>();
+        steps.list().forEach(step -> signs.putIfAbsent(words.sign(step), step));
+        return signs;
     }
 
     public String whole() {

@@ -11,11 +11,19 @@ import roundwright.pattern.Steps;
  *
  * @param steps the round
  * @param signs one for each stitch made; one for a step that makes none
- * @param passedOver angles of the stitches below that are skipped
+ * @param passedOver the stitches below that are skipped
  */
-public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passedOver) {
+public record RoundChart(Steps steps, List<ChartSign> signs, List<PassedOver> passedOver) {
     private static final double TURN = 2 * Math.PI;
     private static final double TOGETHER = 0.8;
+
+    /**
+     * A stitch below that is skipped.
+     *
+     * @param stepIndex place of the skip in the round's steps
+     * @param angle where it stands
+     */
+    public record PassedOver(int stepIndex, double angle) {}
 
     public RoundChart {
         signs = List.copyOf(signs);
@@ -24,7 +32,7 @@ public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passed
 
     public static RoundChart of(Steps steps) {
         List<ChartSign> signs = new ArrayList<>();
-        List<Double> skipped = new ArrayList<>();
+        List<PassedOver> skipped = new ArrayList<>();
         double whole =
                 steps.list().stream().mapToDouble(step -> weight(step, steps)).sum();
         double done = 0;
@@ -34,7 +42,8 @@ public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passed
             double width = whole == 0 ? 0 : TURN * weight(step, steps) / whole;
             List<Double> below = spread(done, width, step.takes());
             if (step.action() == Step.Action.SKIP) {
-                skipped.addAll(below);
+                int skip = i;
+                below.forEach(angle -> skipped.add(new PassedOver(skip, angle)));
             } else {
                 place(signs, i, step, heads(done, width, signsOf(step)), below, made);
             }
@@ -89,7 +98,8 @@ public record RoundChart(Steps steps, List<ChartSign> signs, List<Double> passed
 
     /** Angles of every stitch below that is used, in order. */
     public List<Double> below() {
-        List<Double> angles = new ArrayList<>(passedOver);
+        List<Double> angles = new ArrayList<>();
+        passedOver.forEach(skipped -> angles.add(skipped.angle()));
         int last = -1;
         for (ChartSign sign : signs) {
             if (sign.stepIndex() != last) {

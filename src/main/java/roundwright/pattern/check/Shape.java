@@ -6,6 +6,7 @@ import roundwright.notation.Feature;
 import roundwright.pattern.Line;
 import roundwright.pattern.Part;
 import roundwright.pattern.Round;
+import roundwright.pattern.WorkedAs;
 
 /** How a part lies: in rounds or flat, and with how many stitches it ends. */
 final class Shape {
@@ -13,13 +14,7 @@ final class Shape {
 
     /** Whether the part is worked to and fro: of such a piece nothing is known that holds for rounds. */
     static boolean flat(Part part) {
-        return part.lines().stream().anyMatch(Shape::flat);
-    }
-
-    private static boolean flat(Line line) {
-        boolean turned = has(line, Feature.TURNED) && !has(line, Feature.JOINED);
-        boolean along = has(line, Feature.FOUNDATION_CHAIN) && !has(line, Feature.OVAL);
-        return turned || along;
+        return WorkedAs.of(part) == WorkedAs.ROWS;
     }
 
     static boolean has(Line line, Feature feature) {

@@ -10,6 +10,7 @@ import roundwright.notation.Terms;
 import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
 import roundwright.pattern.chart.ChartDrawing;
+import roundwright.pattern.chart.ChartSetting;
 import roundwright.pattern.chart.ChartWords;
 import roundwright.pattern.chart.RoundChart;
 import roundwright.pattern.chart.SignMark;
@@ -22,18 +23,20 @@ public final class ChartPicture {
     private static final Color INK = new Color(0x2A2521);
     private static final Color SHAPING = new Color(0x9A5B0B);
     private static final Color BELOW = new Color(0x8A8075);
+    private static final Color WRONG = new Color(0x8B2F6F);
     private static final Color START = new Color(0x1B6A66);
     private static final double SIGN = 16;
 
     private ChartPicture() {}
 
-    /** The chart of a round on a square of that side in points; left-handed it is mirrored. */
-    public static Picture of(Steps steps, Terms terms, double size, boolean leftHanded) {
+    /** The chart of a round on a sheet of that width in points. */
+    public static Picture of(Steps steps, Terms terms, double width, ChartSetting setting) {
         RoundChart chart = RoundChart.of(steps);
-        List<Stroke> strokes = ChartDrawing.of(chart, size, leftHanded).strokes().stream()
+        ChartDrawing drawing = ChartDrawing.of(chart, width, setting);
+        List<Stroke> strokes = drawing.strokes().stream()
                 .map(stroke -> new Stroke(stroke.mark().shape(), color(stroke.ink()), stroke.width()))
                 .toList();
-        return new Picture(size, size, strokes, new ChartWords(chart, terms).whole());
+        return new Picture(drawing.width(), drawing.height(), strokes, new ChartWords(chart, terms).whole());
     }
 
     private static Color color(ChartDrawing.Ink ink) {
@@ -42,6 +45,7 @@ public final class ChartPicture {
             case SHAPING -> SHAPING;
             case BELOW -> BELOW;
             case START -> START;
+            case WRONG -> WRONG;
         };
     }
 

@@ -5,12 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import roundwright.notation.Terms;
 import roundwright.pattern.Round;
 import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
 import roundwright.pattern.chart.ChartWords;
-import roundwright.pattern.chart.RoundChart;
 import roundwright.sheet.chart.ChartPicture;
 import roundwright.sheet.markup.Element;
 import roundwright.wording.Wording;
@@ -20,7 +18,7 @@ import roundwright.wording.Wording;
  *
  * @param side of a chart in points
  */
-record ChartPages(Terms terms, boolean leftHanded, double side) {
+record ChartPages(CourseWork work, boolean leftHanded, double side) {
     private static final Wording WORDS = Wording.of("sheet");
     private static final int CROWDED = 50;
 
@@ -64,7 +62,7 @@ record ChartPages(Terms terms, boolean leftHanded, double side) {
         return Element.styled(
                 "div",
                 "chart",
-                ChartPicture.of(steps, terms, size, leftHanded),
+                ChartPicture.of(steps, work.terms(), size, work.chartOf(item.part(), round.number(), leftHanded)),
                 Element.styled(
                         "p",
                         "caption",
@@ -75,9 +73,7 @@ record ChartPages(Terms terms, boolean leftHanded, double side) {
     private Element key(List<WorkItem> drawn) {
         Map<String, Step> signs = new LinkedHashMap<>();
         for (WorkItem item : drawn) {
-            Steps steps = steps(item).orElseThrow();
-            ChartWords words = new ChartWords(RoundChart.of(steps), terms);
-            steps.list().forEach(step -> signs.putIfAbsent(words.sign(step), step));
+            ChartWords.signs(steps(item).orElseThrow(), work.terms()).forEach(signs::putIfAbsent);
         }
         Element key = Element.styled("p", "key");
         signs.forEach((name, step) -> key.add(

@@ -27,6 +27,8 @@ import roundwright.course.preparation.PrepLine;
 import roundwright.course.preparation.Preparation;
 import roundwright.notation.Terms;
 import roundwright.pattern.Round;
+import roundwright.pattern.WorkedAs;
+import roundwright.pattern.chart.ChartSetting;
 import roundwright.technique.FirstUses;
 import roundwright.technique.FirstUses.Place;
 import roundwright.technique.Technique;
@@ -148,6 +150,12 @@ public final class CourseWork {
     /** What is done at home after a lesson. */
     public List<WorkItem> atHome(Lesson lesson) {
         return items(atHome.get(lesson));
+    }
+
+    /** How the chart of a round of the course is laid out for a hand. */
+    public ChartSetting chartOf(String part, int round, boolean leftHanded) {
+        WorkedAs worked = course.pattern().part(part).map(WorkedAs::of).orElse(WorkedAs.ROUNDS);
+        return ChartSetting.of(worked, round, leftHanded);
     }
 
     private static List<WorkItem> items(List<Place> places) {

@@ -111,7 +111,11 @@ public final class ProgressSheet {
                 .ifPresent(steps -> all.add(Element.styled(
                         "p",
                         "piece one-chart",
-                        ChartPicture.of(steps, work.terms(), style.large() ? 290 : 190, style.leftHanded()))));
+                        ChartPicture.of(
+                                steps,
+                                work.terms(),
+                                style.large() ? 290 : 190,
+                                work.chartOf(next.place().part(), next.place().round(), style.leftHanded())))));
         all.addAll(comingTechnique());
         return all;
     }

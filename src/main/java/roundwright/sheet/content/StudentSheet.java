@@ -61,7 +61,7 @@ public final class StudentSheet {
 
     private static List<Element> charts(CourseWork work, Lesson lesson, SheetStyle style) {
         double side = style.large() ? 290 : 150;
-        return new ChartPages(work.terms(), style.leftHanded(), side).of(all(work, lesson));
+        return new ChartPages(work, style.leftHanded(), side).of(all(work, lesson));
     }
 
     /** Techniques by name, for a sentence. */

@@ -78,11 +78,17 @@ final class TeacherRounds {
         return item.again().isPresent()
                 ? List.of()
                 : item.round()
-                        .flatMap(Round::steps)
-                        .filter(ChartPages::worthDrawing)
-                        .filter(steps -> steps.makes() <= MOST_SIGNS)
-                        .<List<Object>>map(steps -> List.of(ChartPicture.of(steps, work.terms(), SIDE, false)))
+                        .<List<Object>>map(round -> chart(item.part(), round))
                         .orElse(List.of());
+    }
+
+    private List<Object> chart(String part, Round round) {
+        return round.steps()
+                .filter(ChartPages::worthDrawing)
+                .filter(steps -> steps.makes() <= MOST_SIGNS)
+                .<List<Object>>map(steps ->
+                        List.of(ChartPicture.of(steps, work.terms(), SIDE, work.chartOf(part, round.number(), false))))
+                .orElse(List.of());
     }
 
     private static Element between(WorkItem item) {

@@ -1,5 +1,6 @@
 package roundwright.sheet.markup;
 
+import java.awt.Graphics2D;
 import java.util.List;
 
 /**
@@ -12,5 +13,10 @@ import java.util.List;
 public record Picture(double width, double height, List<Stroke> strokes, String words) implements Node {
     public Picture {
         strokes = List.copyOf(strokes);
+    }
+
+    /** Draws it, a point of the picture a point of the graphics. */
+    public void draw(Graphics2D graphics) {
+        strokes.forEach(stroke -> stroke.draw(graphics));
     }
 }

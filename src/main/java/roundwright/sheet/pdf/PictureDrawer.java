@@ -4,13 +4,10 @@ import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.render.RenderingContext;
-import java.awt.BasicStroke;
-import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.util.Map;
 import org.w3c.dom.Element;
 import roundwright.sheet.markup.Picture;
-import roundwright.sheet.markup.Stroke;
 
 /** Draws pictures as vectors. */
 record PictureDrawer(PdfTree tree) implements FSObjectDrawerFactory, FSObjectDrawer {
@@ -39,18 +36,8 @@ record PictureDrawer(PdfTree tree) implements FSObjectDrawerFactory, FSObjectDra
         float down = (float) height / dotsPerPixel;
         device.drawWithGraphics((float) x, (float) y, across, down, graphics -> {
             graphics.scale(across / picture.width(), down / picture.height());
-            picture.strokes().forEach(stroke -> draw(graphics, stroke));
+            picture.draw(graphics);
         });
         return Map.of();
-    }
-
-    private static void draw(Graphics2D graphics, Stroke stroke) {
-        graphics.setColor(stroke.color());
-        if (stroke.filled()) {
-            graphics.fill(stroke.shape());
-        } else {
-            graphics.setStroke(new BasicStroke((float) stroke.width(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            graphics.draw(stroke.shape());
-        }
     }
 }

@@ -77,7 +77,8 @@ record PhoneLesson(CourseWork work, boolean leftHanded) {
                         "drawn",
                         Element.of("summary", WORDS.say("phone-chart")),
                         Element.of("p", WORDS.say(leftHanded ? "chart-reading-left" : "chart-reading")),
-                        ChartPicture.of(steps, work.terms(), CHART, leftHanded))));
+                        ChartPicture.of(
+                                steps, work.terms(), CHART, work.chartOf(item.part(), round.number(), leftHanded)))));
         return card.add(count(item, round));
     }
 

@@ -22,6 +22,8 @@ import roundwright.notation.Stitch;
 import roundwright.notation.Terms;
 import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
+import roundwright.pattern.WorkedAs;
+import roundwright.pattern.chart.ChartSetting;
 import roundwright.pattern.chart.ChartSign;
 import roundwright.pattern.chart.ChartWords;
 import roundwright.pattern.chart.RoundChart;
@@ -95,8 +97,7 @@ class RoundChartTest {
 
     private static ChartPanel panel(Steps steps, boolean leftHanded, List<Integer> shown) {
         ChartPanel panel = new ChartPanel(shown::add);
-        RoundChart chart = RoundChart.of(steps);
-        panel.show(chart, new ChartWords(chart, Terms.UK), leftHanded);
+        panel.show(new ChartSubject("Tower, round 2", steps, Terms.UK, ChartSetting.ring(leftHanded)));
         return panel;
     }
 
@@ -111,9 +112,9 @@ class RoundChartTest {
         all.add(SampleCourse.step(Step.Action.SKIP, 1, 0));
         all.add(SampleCourse.step(Step.Action.INCREASE, 1, 2));
         all.add(SampleCourse.step(Step.Action.DECREASE, 2, 1));
-        RoundChart chart = RoundChart.of(new Steps(all, Optional.empty()));
+        Steps steps = new Steps(all, Optional.empty());
         ChartKey key = new ChartKey();
-        key.show(chart, new ChartWords(chart, Terms.US));
+        key.show(new ChartSubject("All", steps, Terms.US, ChartSetting.ring(false)));
         Pictures.layOut(key, 1400, 900);
         Pictures.write(Pictures.paint(key), "chart-key");
         assertTrue(key.getComponentCount() > 100);
@@ -139,6 +140,27 @@ class RoundChartTest {
         Pictures.layOut(all, 1100, 720);
         Pictures.write(Pictures.paint(all), "charts");
         assertEquals(6, all.getComponentCount());
+    }
+
+    @Test
+    void picturesOfRowsAndOvals() {
+        JPanel all = new JPanel(new java.awt.GridLayout(3, 2));
+        all.setBackground(Tone.SURFACE.color());
+        for (WorkedAs worked : List.of(WorkedAs.ROWS, WorkedAs.OVAL)) {
+            all.add(panel(steps(14, 0), worked, 1, false));
+            all.add(panel(steps(18, 14), worked, 2, false));
+        }
+        all.add(panel(steps(36, 36), WorkedAs.ROWS, 3, true));
+        all.add(panel(steps(36, 30), WorkedAs.OVAL, 3, true));
+        Pictures.layOut(all, 1100, 900);
+        Pictures.write(Pictures.paint(all), "charts-rows-ovals");
+        assertEquals(6, all.getComponentCount());
+    }
+
+    private static ChartPanel panel(Steps steps, WorkedAs worked, int round, boolean leftHanded) {
+        ChartPanel panel = new ChartPanel(step -> {});
+        panel.show(new ChartSubject("Body", steps, Terms.UK, ChartSetting.of(worked, round, leftHanded)));
+        return panel;
     }
 
     private static Steps tall() {
