@@ -16,7 +16,7 @@ import roundwright.wording.Wording;
 public final class Roundwright {
     private static final String NEW_HOME = "--new-home";
     private static final String SAMPLE = "--sample";
-    private static final String FILE_ENDING = ".db";
+    private static final List<String> FILE_ENDINGS = List.of(".db", ".roundwright");
 
     private Roundwright() {}
 
@@ -44,7 +44,7 @@ public final class Roundwright {
                 rest.remove(place);
             }
             boolean file = rest.size() == 1
-                    && rest.get(0).endsWith(FILE_ENDING)
+                    && FILE_ENDINGS.stream().anyMatch(rest.get(0)::endsWith)
                     && !rest.get(0).startsWith("-");
             return rest.isEmpty() || file
                     ? Optional.of(new DesktopArguments(rest.stream().findFirst().map(Path::of), home, sample))

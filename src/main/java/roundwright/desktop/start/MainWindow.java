@@ -1,5 +1,6 @@
 package roundwright.desktop.start;
 
+import com.formdev.flatlaf.extras.FlatSVGUtils;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
@@ -72,6 +73,11 @@ final class MainWindow implements Frame {
         frame.setTitle(desk.course()
                 .map(course -> WORDS.say("window-title-of", course.kept().name()))
                 .orElse(WORDS.say("window-title")));
+    }
+
+    /** The icon is drawn when the first page is there. */
+    void showIcon() {
+        frame.setIconImages(FlatSVGUtils.createWindowIconImages("/roundwright/desktop/roundwright.svg"));
     }
 
     JFrame frame() {

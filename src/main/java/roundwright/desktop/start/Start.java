@@ -30,6 +30,7 @@ import roundwright.workbook.Workbook;
  *
  * <p>Switches for measuring from outside: {@code -Droundwright.report-start=true} writes "ready N" when the first page with the
  * opened file is painted and takes input, N milliseconds after the start of the virtual machine;
+ * {@code -Droundwright.start-only=true} closes the window then;
  * {@code -Droundwright.report-pauses=true} writes "pause N" for each time the event thread was busy for more than 50 ms;
  * {@code -Droundwright.guard=true} tells of uses of the screen off the event thread.
  */
@@ -123,8 +124,18 @@ public final class Start {
             Samples.names().stream().findFirst().flatMap(Sample::named).ifPresent(first -> first.openOn(desk));
         }
         MainPanel panel = window.fill(desk, new Insights(desk, Work.queue()), () -> close(desk));
+        panel.whenPainted(() -> ready(window));
+    }
+
+    private static void ready(MainWindow window) {
         if (Boolean.getBoolean("roundwright.report-start")) {
-            panel.whenPainted(Start::reportReady);
+            reportReady();
+        }
+        if (Boolean.getBoolean("roundwright.start-only")) {
+            window.frame().dispose();
+        } else {
+            window.showIcon();
+            StartArchive.ofThisProgram().ifPresent(StartArchive::makeLater);
         }
     }
 
