@@ -4,6 +4,7 @@ import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import com.formdev.flatlaf.util.FontUtils;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import javax.swing.UIManager;
@@ -96,7 +97,11 @@ public enum Theme {
             return;
         }
         prepared = true;
-        FlatInterFont.installLazy();
+        // two styles of six: the others would be read for nothing
+        FontUtils.registerFontFamilyLoader(
+                FlatInterFont.FAMILY, () -> FlatInterFont.installStyle(FlatInterFont.STYLE_REGULAR));
+        FontUtils.registerFontFamilyLoader(
+                FlatInterFont.FAMILY_SEMIBOLD, () -> FlatInterFont.installStyle(FlatInterFont.STYLE_SEMIBOLD));
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource("roundwright.desktop.look");
