@@ -37,7 +37,7 @@ final class GroupFiles {
         Map<String, StudentId> ids = new LinkedHashMap<>();
         List<CountReport> reports = List.of();
         if (counts.isPresent()) {
-            CountsFile table = CountsFile.read(TextSource.read(counts.get(), terminal), course.pattern());
+            CountsFile table = CountsFile.read(counts.get(), terminal, course.pattern());
             table.problems().forEach(terminal.err()::println);
             problems = !table.problems().isEmpty();
             table.rows()

@@ -42,7 +42,10 @@ final class MistakesCommand extends Verb {
     @Parameters(index = "0", paramLabel = "COURSE.md", description = "The course.")
     private String courseName;
 
-    @Parameters(index = "1", paramLabel = "COUNTS.csv", description = "The counts: student,part,round,count.")
+    @Parameters(
+            index = "1",
+            paramLabel = "COUNTS.csv",
+            description = "The counts: student,part,round,count; CSV or .xlsx.")
     private String countsName;
 
     @Option(names = "--json", description = "One JSON object a report.")
@@ -68,7 +71,7 @@ final class MistakesCommand extends Verb {
         CourseSource source = CourseSource.read(courseName, terminal);
         int status = source.reportErrors(terminal);
         Course course = source.course();
-        CountsFile counts = CountsFile.read(TextSource.read(countsName, terminal), course.pattern());
+        CountsFile counts = CountsFile.read(countsName, terminal, course.pattern());
         counts.problems().forEach(terminal.err()::println);
         explain(course, counts);
         return counts.problems().isEmpty() ? status : ExitStatus.INPUT_HAS_ERRORS;
@@ -83,7 +86,7 @@ final class MistakesCommand extends Verb {
         Map<State, Integer> totals = new EnumMap<>(State.class);
         InOrder lines = new InOrder(terminal.out(), reports.size());
         for (int row = 0; row < reports.size(); row++) {
-            if (reports.get(row).count().isEmpty() && reports.get(row).checks().isEmpty()) {
+            if (saysNothing(reports.get(row))) {
                 lines.put(row, "");
             }
         }
@@ -105,6 +108,12 @@ final class MistakesCommand extends Verb {
         if (!json) {
             printTotals(totals);
         }
+    }
+
+    /** There is nothing to explain: the work was pulled back and not counted, or the round is still being worked. */
+    private static boolean saysNothing(CountReport report) {
+        boolean back = report.count().isEmpty() && report.checks().isEmpty();
+        return back || report.kind() == CountReport.Kind.UNFINISHED;
     }
 
     private void printTotals(Map<State, Integer> totals) {

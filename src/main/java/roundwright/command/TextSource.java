@@ -25,9 +25,17 @@ public record TextSource(String name, String text) {
     private static final int LARGEST = 64 << 20;
 
     public static TextSource read(String name, Terminal terminal) throws CommandException {
-        byte[] bytes = name.equals("-") ? standardInput(terminal) : file(name);
-        String shown = name.equals("-") ? WORDS.say("standard-input") : name;
-        return new TextSource(shown, decode(shown, bytes, terminal));
+        return new TextSource(shown(name), decode(shown(name), bytes(name, terminal), terminal));
+    }
+
+    /** What a file holds, whatever it is. */
+    static byte[] bytes(String name, Terminal terminal) throws CommandException {
+        return name.equals("-") ? standardInput(terminal) : file(name);
+    }
+
+    /** What a file is called in messages. */
+    static String shown(String name) {
+        return name.equals("-") ? WORDS.say("standard-input") : name;
     }
 
     private static byte[] standardInput(Terminal terminal) throws CommandException {

@@ -19,12 +19,23 @@ public record Column(Kind kind, Optional<String> part, int round, Optional<Strin
         DATE,
         NOTE,
         PULLED_BACK,
+        /** Answers to checks made at the table. */
+        CHECKS,
+        /** The course a row belongs to; rows of another are left out. */
+        COURSE,
         /** The counts of one round, a student a row. */
         COUNTS_OF_ROUND,
         /** The counts of one student, a round a row. */
         COUNTS_OF_STUDENT,
-        PASSED_OVER
+        PASSED_OVER;
+
+        /** Whether the cells hold counts. */
+        public boolean counts() {
+            return this == COUNT || this == COUNTS_OF_ROUND || this == COUNTS_OF_STUDENT;
+        }
     }
+
+    public static final Column PASSED_OVER = of(Kind.PASSED_OVER);
 
     public static Column of(Kind kind) {
         return new Column(kind, Optional.empty(), 0, Optional.empty());

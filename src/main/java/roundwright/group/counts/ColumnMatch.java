@@ -3,112 +3,91 @@ package roundwright.group.counts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import roundwright.group.counts.Column.Kind;
-import roundwright.group.messages.Folding;
 
 /**
  * What each column of a table is: guessed from headings and, where there are none, from what the cells hold; a person can put any
  * of it right.
  *
- * @param headings whether the first row is headings
+ * @param headingRows how many rows stand above the counts: titles and headings; 0 where the counts begin at once
  */
-public record ColumnMatch(boolean headings, List<Column> columns) {
-    private static final Map<String, Kind> WORDS = Map.ofEntries(
-            Map.entry("student", Kind.STUDENT),
-            Map.entry("students", Kind.STUDENT),
-            Map.entry("name", Kind.STUDENT),
-            Map.entry("who", Kind.STUDENT),
-            Map.entry("pupil", Kind.STUDENT),
-            Map.entry("person", Kind.STUDENT),
-            Map.entry("part", Kind.PART),
-            Map.entry("piece", Kind.PART),
-            Map.entry("section", Kind.PART),
-            Map.entry("round", Kind.ROUND),
-            Map.entry("rnd", Kind.ROUND),
-            Map.entry("rd", Kind.ROUND),
-            Map.entry("row", Kind.ROUND),
-            Map.entry("r", Kind.ROUND),
-            Map.entry("count", Kind.COUNT),
-            Map.entry("counts", Kind.COUNT),
-            Map.entry("stitches", Kind.COUNT),
-            Map.entry("sts", Kind.COUNT),
-            Map.entry("reported", Kind.COUNT),
-            Map.entry("date", Kind.DATE),
-            Map.entry("when", Kind.DATE),
-            Map.entry("day", Kind.DATE),
-            Map.entry("note", Kind.NOTE),
-            Map.entry("notes", Kind.NOTE),
-            Map.entry("remark", Kind.NOTE),
-            Map.entry("comment", Kind.NOTE),
-            Map.entry("comments", Kind.NOTE),
-            Map.entry("pulled back", Kind.PULLED_BACK),
-            Map.entry("pulled_back", Kind.PULLED_BACK));
-
-    private static final Pattern ROUND_HEADING =
-            Pattern.compile("(?<part>.*?)\\s*(?:r|rd|rnd|round|row)?[ .#]*(?<round>\\d{1,3})");
+public record ColumnMatch(int headingRows, List<Column> columns) {
+    /** So many rows may stand above the headings. */
+    private static final int TITLES = 10;
 
     public ColumnMatch {
         columns = List.copyOf(columns);
     }
 
-    /** The likeliest meaning of a table for a group and a pattern. */
+    /** The likeliest meaning of a table for a group and a pattern; where there is none, one that is not {@link #usable}. */
     public static ColumnMatch guess(Table table, Roll roll) {
-        if (table.rows().isEmpty()) {
-            return new ColumnMatch(false, List.of());
+        List<Table.Row> rows = table.rows();
+        for (int row = 0; row < Math.min(TITLES, rows.size()); row++) {
+            boolean counts = roll.listed(rows.get(row).cell(0)).isPresent();
+            ColumnMatch match = byHeading(table, row, roll);
+            if (!counts && match.usable()) {
+                return match;
+            }
         }
+        ColumnMatch byContent = byContent(table, roll);
+        return byContent.usable() || rows.isEmpty() ? byContent : byHeading(table, 0, roll);
+    }
+
+    private static ColumnMatch byHeading(Table table, int row, Roll roll) {
         List<Column> named = new ArrayList<>();
+        Optional<String> partAbove = Optional.empty();
         for (int column = 0; column < table.columns(); column++) {
-            named.add(fromHeading(table.rows().get(0).cell(column), column, roll));
+            partAbove = above(table, row, column, roll).or(keep(partAbove));
+            named.add(inPart(fromHeading(table.rows().get(row).cell(column), column, roll), partAbove));
         }
-        ColumnMatch byHeading = new ColumnMatch(true, once(named));
-        boolean headings = roll.student(table.rows().get(0).cell(0)).isEmpty();
-        return headings && byHeading.usable() ? byHeading.withoutDoubts() : byContent(table, roll);
+        return new ColumnMatch(row + 1, once(named)).withoutDoubts();
     }
 
-    private static Column fromHeading(String heading, int column, Roll roll) {
-        String folded =
-                Folding.fold(heading).replaceAll("[^\\p{L}\\p{N}_ ]", " ").strip();
-        Kind word = WORDS.get(folded);
-        if (word != null) {
-            return Column.of(word);
-        }
-        Optional<String> student = column == 0 ? Optional.empty() : roll.student(heading);
-        return student.map(Column::ofStudent).or(() -> ofRound(folded, roll)).orElse(Column.of(Kind.PASSED_OVER));
+    private static java.util.function.Supplier<Optional<String>> keep(Optional<String> part) {
+        return () -> part;
     }
 
-    private static Optional<Column> ofRound(String folded, Roll roll) {
-        Matcher round = ROUND_HEADING.matcher(folded);
-        if (!round.matches()) {
-            return Optional.empty();
-        }
-        String before = round.group("part").strip();
-        Optional<String> part = before.isEmpty() ? Optional.empty() : roll.part(before);
-        boolean understood = before.isEmpty() || part.isPresent();
-        return understood
-                ? Optional.of(Column.ofRound(part, Integer.parseInt(round.group("round"))))
-                : Optional.empty();
+    /** A part that is named once above the first of its rounds. */
+    private static Optional<String> above(Table table, int row, int column, Roll roll) {
+        return row == 0 ? Optional.empty() : roll.part(table.rows().get(row - 1).cell(column));
+    }
+
+    private static Column inPart(Column column, Optional<String> part) {
+        boolean open = column.is(Kind.COUNTS_OF_ROUND) && column.part().isEmpty();
+        return open ? Column.ofRound(part, column.round()) : column;
+    }
+
+    private static Column fromHeading(String written, int column, Roll roll) {
+        String heading = Harmless.undone(written);
+        Optional<String> student = column == 0 ? Optional.empty() : roll.listed(heading);
+        return Headings.kind(heading)
+                .map(Column::of)
+                .or(() -> student.map(Column::ofStudent))
+                .or(() -> RoundLabel.read(heading, roll)
+                        .filter(label -> label.from() == label.to())
+                        .map(label -> Column.ofRound(label.part(), label.from())))
+                .orElse(Column.PASSED_OVER);
     }
 
     /** The first of two columns with the same heading counts. */
     private static List<Column> once(List<Column> columns) {
         Set<Column> seen = new HashSet<>();
         return columns.stream()
-                .map(column -> column.is(Kind.PASSED_OVER) || seen.add(column) ? column : Column.of(Kind.PASSED_OVER))
+                .map(column -> column.is(Kind.PASSED_OVER) || seen.add(column) ? column : Column.PASSED_OVER)
                 .toList();
     }
 
     /** Where rounds or students have a column each, the first column without a meaning says the other. */
     private ColumnMatch withoutDoubts() {
-        if (!has(Kind.STUDENT) && has(Kind.COUNTS_OF_ROUND)) {
-            return with(0, Column.of(Kind.STUDENT));
+        Optional<Integer> open = column(Kind.PASSED_OVER);
+        if (open.isPresent() && !has(Kind.STUDENT) && has(Kind.COUNTS_OF_ROUND)) {
+            return with(open.get(), Column.of(Kind.STUDENT));
         }
-        return !has(Kind.ROUND) && has(Kind.COUNTS_OF_STUDENT) ? with(0, Column.of(Kind.ROUND)) : this;
+        boolean students = open.isPresent() && !has(Kind.ROUND) && has(Kind.COUNTS_OF_STUDENT);
+        return students ? with(open.get(), Column.of(Kind.ROUND)) : this;
     }
 
     /** Without headings: names in one column, then the round, then the count. */
@@ -117,7 +96,7 @@ public record ColumnMatch(boolean headings, List<Column> columns) {
         for (int column = 0; column < table.columns(); column++) {
             columns.add(Column.of(fromCells(table, column, columns, roll)));
         }
-        return new ColumnMatch(false, columns);
+        return new ColumnMatch(0, columns);
     }
 
     private static Kind fromCells(Table table, int column, List<Column> before, Roll roll) {
@@ -126,13 +105,16 @@ public record ColumnMatch(boolean headings, List<Column> columns) {
                 .map(row -> row.cell(column))
                 .filter(cell -> !cell.isEmpty())
                 .toList();
-        if (mostly(cells, cell -> roll.student(cell).isPresent())) {
+        if (mostly(cells, cell -> roll.listed(cell).isPresent())) {
             return free(Kind.STUDENT, before);
         }
         if (mostly(cells, cell -> roll.part(cell).isPresent())) {
             return free(Kind.PART, before);
         }
-        if (mostly(cells, cell -> cell.matches("(?i)(r|rnd|round|row)?[ .]*\\d{1,4}"))) {
+        if (mostly(cells, cell -> DayCell.read(cell, false).isPresent())) {
+            return free(Kind.DATE, before);
+        }
+        if (mostly(cells, cell -> RoundLabel.read(cell, roll).isPresent())) {
             return before.stream().anyMatch(other -> other.is(Kind.ROUND)) ? free(Kind.COUNT, before) : Kind.ROUND;
         }
         return Kind.PASSED_OVER;
@@ -150,17 +132,39 @@ public record ColumnMatch(boolean headings, List<Column> columns) {
         return columns.stream().anyMatch(column -> column.is(kind));
     }
 
-    /** Whether counts can be read this way: somebody's, of some round. */
-    public boolean usable() {
-        boolean rows = has(Kind.STUDENT) && has(Kind.ROUND) && has(Kind.COUNT);
-        return rows || has(Kind.COUNTS_OF_ROUND) || has(Kind.COUNTS_OF_STUDENT);
+    /** What is needed and no column is: somebody's counts, of some round. Empty where counts can be read. */
+    public List<Kind> missing() {
+        if (has(Kind.COUNTS_OF_ROUND)) {
+            return lacking(Kind.STUDENT);
+        }
+        return has(Kind.COUNTS_OF_STUDENT) ? lacking(Kind.ROUND) : lacking(Kind.STUDENT, Kind.ROUND, Kind.COUNT);
     }
 
-    /** The same with another meaning for one column. */
+    private List<Kind> lacking(Kind... needed) {
+        return java.util.Arrays.stream(needed).filter(kind -> !has(kind)).toList();
+    }
+
+    /** Whether counts can be read this way. */
+    public boolean usable() {
+        return missing().isEmpty();
+    }
+
+    /** The same with another meaning for one column; a meaning that only one column can have is taken from the one that had it. */
     public ColumnMatch with(int column, Column meaning) {
         List<Column> changed = new ArrayList<>(columns);
+        boolean passedOver = meaning.is(Kind.PASSED_OVER);
+        changed.replaceAll(other -> !passedOver && other.equals(meaning) ? Column.PASSED_OVER : other);
         changed.set(column, meaning);
-        return new ColumnMatch(headings, changed);
+        return new ColumnMatch(headingRows, changed);
+    }
+
+    /** The same with columns of a kind left alone. */
+    public ColumnMatch without(Kind kind) {
+        return new ColumnMatch(
+                headingRows,
+                columns.stream()
+                        .map(column -> column.is(kind) ? Column.PASSED_OVER : column)
+                        .toList());
     }
 
     Optional<Integer> column(Kind kind) {

@@ -2,8 +2,10 @@ package roundwright.mistakes.story;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Something that can be looked at on the table to tell one mistake from another.
@@ -70,6 +72,11 @@ public enum Check {
     /** What can be answered, as written in files and JSON. */
     public List<String> answers() {
         return answers;
+    }
+
+    /** What can be answered to each check, by their names. */
+    public static Map<String, List<String>> allAnswers() {
+        return Arrays.stream(values()).collect(Collectors.toMap(Check::word, Check::answers));
     }
 
     /** Whether it makes sense only where the round has an increase or a decrease. */
