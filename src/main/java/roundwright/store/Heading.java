@@ -16,7 +16,7 @@ import roundwright.wording.Wording;
 record Heading(int applicationId, int version) {
     private static final Wording WORDS = Wording.of("store");
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
-    private static final int LENGTH = 100;
+    static final int LENGTH = 100;
     private static final int VERSION_AT = 60;
     private static final int APPLICATION_ID_AT = 68;
 
@@ -34,6 +34,11 @@ record Heading(int applicationId, int version) {
         }
         ByteBuffer bytes = ByteBuffer.wrap(start);
         return new Heading(bytes.getInt(APPLICATION_ID_AT), bytes.getInt(VERSION_AT));
+    }
+
+    /** The version that the first bytes of a file speak of. */
+    static int versionOf(byte[] start) {
+        return ByteBuffer.wrap(start).getInt(VERSION_AT);
     }
 
     private static byte[] start(Path file) throws StoreException {

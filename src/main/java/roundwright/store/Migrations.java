@@ -26,6 +26,11 @@ record Migrations(List<Migration> steps) {
         return steps.size();
     }
 
+    /** The steps up to a version, by which files of that version were made. */
+    Migrations upTo(int version) {
+        return new Migrations(steps.subList(0, version));
+    }
+
     /** Takes the file from a version to the newest, whole or not at all. */
     void apply(Database database, int from) throws StoreException {
         // has no effect inside a transaction, and a table that is rebuilt would take its children's rows with it

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -149,6 +150,14 @@ public final class Store implements AutoCloseable {
     /** Writes a copy of everything into a file that is not there yet, by the database's own backup. */
     public void copyTo(Path target) throws StoreException {
         Copy.write(database, target);
+    }
+
+    /** Reads every value once, to see whether all of them make sense. */
+    void readAll() throws StoreException {
+        for (Shelf<?> shelf :
+                List.of(courses, groups, students, enrolments, sessions, register, reports, notes, settings)) {
+            shelf.all();
+        }
     }
 
     /** The dated copies of this file. */

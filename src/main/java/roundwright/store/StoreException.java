@@ -112,6 +112,10 @@ public abstract sealed class StoreException extends Exception {
             return new Failed(WORDS.say("itself", file));
         }
 
+        static Failed tooLarge(Path file) {
+            return new Failed(WORDS.say("too-large", file));
+        }
+
         static Failed exists(Path file) {
             return new Failed(WORDS.say("exists", file));
         }

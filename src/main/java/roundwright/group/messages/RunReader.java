@@ -270,10 +270,13 @@ final class RunReader {
 
     /** "Oh wait no. 30 now": the count said last was wrong. */
     private boolean correction() {
+        if (!run.has(Kind.CORRECTION)) {
+            return false;
+        }
         List<Reading> before = message.readings().isEmpty()
                 ? message.student().map(message.conversation()::last).orElse(List.of())
                 : message.readings();
-        if (before.isEmpty() || !run.has(Kind.CORRECTION)) {
+        if (before.isEmpty()) {
             return false;
         }
         Reading wrong = before.get(before.size() - 1);
