@@ -56,6 +56,33 @@ public sealed interface CountEdit extends Edit {
         }
     }
 
+    /** Takes back a report that was made in error: it counts for nothing, what was said before it holds again, and history shows it. */
+    record TakeBack(GroupId group, long report) implements CountEdit {
+        @Override
+        public String name(WorkbookView view) {
+            CountReport found = found(view);
+            return WORDS.say(
+                    "edit.take-back",
+                    found.round(),
+                    Lookup.student(view, found.student()).name());
+        }
+
+        @Override
+        public List<Write<?>> writes(WorkbookView view, Stamp stamp) {
+            CountReport before = found(view);
+            return before.stands()
+                    ? List.of(Write.replace(
+                            Kind.REPORT,
+                            new FiledReport(group, before),
+                            new FiledReport(group, before.withdrawn(Optional.of(stamp.now())))))
+                    : List.of();
+        }
+
+        private CountReport found(WorkbookView view) {
+            return Lookup.there(Lookup.group(view, group).report(report), report);
+        }
+    }
+
     /** The answer to a check made at the table, for a report; empty takes it away. Checks and answers are by their names. */
     record AnswerCheck(GroupId group, long report, String check, Optional<String> answer) implements CountEdit {
         @Override

@@ -1,6 +1,7 @@
 package roundwright.desktop.counts;
 
 import java.awt.BorderLayout;
+import java.util.List;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -19,6 +20,7 @@ import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
+import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.TwoCards;
@@ -38,6 +40,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private final DetailCard detail;
     private final Text heading = new Text("", Type.HEADING, Tone.INK);
     private final Text subheading = new Text("", Type.BODY, Tone.MUTED);
+    private final Switch onward;
     private final JComponent both;
     private final JComponent empty;
 
@@ -49,6 +52,10 @@ public final class CountsPage extends JPanel implements FirstFocus {
         table = new CountsTable(presenter);
         names = new NamesTable(presenter);
         detail = new DetailCard(desk, insights, deeds);
+        onward = new Switch(
+                WORDS.say("enter-goes"),
+                List.of(WORDS.say("enter-goes-down"), WORDS.say("enter-goes-right")),
+                place -> presenter.onward(Onward.values()[place]));
         Wrap words = new Wrap(1);
         words.add(heading);
         words.add(subheading);
@@ -66,9 +73,12 @@ public final class CountsPage extends JPanel implements FirstFocus {
         insights.listen(detail::refresh);
     }
 
-    private static JComponent foot() {
+    private JComponent foot() {
         Stack foot = new Stack();
         foot.below(0, Prose.muted(WORDS.say("counts-keys")));
+        Wrap ways = foot.below(1, new Wrap(1));
+        ways.add(new Text(WORDS.say("enter-goes"), Type.SECOND, Tone.MUTED));
+        ways.add(onward);
         foot.setBorder(Space.pad(1.5, 0, 0, 0));
         return foot;
     }
@@ -92,6 +102,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private void refresh() {
         heading.setText(presenter.heading());
         subheading.setText(presenter.subheading());
+        onward.show(presenter.onward().ordinal());
         table.refresh();
         names.refresh();
         detail.refresh();

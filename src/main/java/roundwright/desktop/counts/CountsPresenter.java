@@ -13,24 +13,24 @@ import roundwright.group.RoundStanding;
 import roundwright.group.Session;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
-import roundwright.workbook.CountEdit;
 import roundwright.workbook.GroupView;
-import roundwright.workbook.NewCount;
+import roundwright.workbook.SettingEdit;
 
 /** The students by rounds, which of them is chosen, and what is being typed. */
 public final class CountsPresenter {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int WINDOW = 6;
-    private static final int MOST_DIGITS = 4;
 
     private final Desk desk;
-    private String typed = "";
+    private final CountEntry entry;
+    private TypedCount typed = TypedCount.NOTHING;
     private List<RoundPlace> columns = List.of();
     private Optional<RoundPlace> columnsOf = Optional.empty();
     private Optional<OpenCourse> courseOf = Optional.empty();
 
     public CountsPresenter(Desk desk) {
         this.desk = desk;
+        this.entry = new CountEntry(desk);
     }
 
     /** The rounds shown: those of the chosen round's lesson, or in a course without lessons those around it. */
@@ -163,80 +163,95 @@ public final class CountsPresenter {
 
     /** What has been typed and not yet entered. */
     public Optional<String> typed() {
-        return typed.isEmpty() ? Optional.empty() : Optional.of(typed);
+        return typed.nothing() ? Optional.empty() : Optional.of(typed.text());
     }
 
-    /** Takes a digit. */
-    public void type(char digit) {
-        if (Character.isDigit(digit) && typed.length() < MOST_DIGITS && chosenRow() >= 0) {
-            typed += digit;
+    /** Takes a digit, or a sign that has a meaning where it comes; the second of two points takes the pattern's count. */
+    public void type(char sign) {
+        if (typed.secondStroke(sign)) {
+            asPattern();
+        } else if (chosenRow() >= 0) {
+            typed = typed.with(sign);
         }
     }
 
     public void rubOut() {
-        typed = typed.isEmpty() ? "" : typed.substring(0, typed.length() - 1);
+        typed = typed.rubbedOut();
     }
 
     public void cancel() {
-        typed = "";
+        typed = TypedCount.NOTHING;
     }
 
-    /** Enters what was typed, if anything, and goes on to the next student; from the last to the first, in the next round. */
+    /** Enters what was typed, if anything, and goes on; what cannot be entered stays, to be put right. */
     public void enter() {
-        if (!typed.isEmpty()) {
-            int count = Integer.parseInt(typed);
-            typed = "";
-            report((student, place) -> NewCount.of(student.id(), place.part(), place.round(), count));
+        boolean whole = typed.said().isPresent();
+        if (typed.nothing() || whole && entry.enter(typed.said().get())) {
+            cancel();
+            goOn();
         }
-        goOn();
+    }
+
+    /** Where the choice goes after a count. */
+    Onward onward() {
+        return desk.view().setting(Onward.SETTING).map(Onward::of).orElse(Onward.DOWN);
+    }
+
+    void onward(Onward onward) {
+        desk.apply(new SettingEdit.SetSetting(Onward.SETTING, Optional.of(onward.word())));
     }
 
     private void goOn() {
-        if (chosenRow() + 1 < rows().size()) {
-            move(1, 0);
-        } else if (!rows().isEmpty()) {
+        if (rows().isEmpty()) {
+            return;
+        }
+        boolean lastRow = chosenRow() + 1 >= rows().size();
+        if (onward() == Onward.RIGHT) {
+            boolean lastColumn = chosenColumn() + 1 >= columns().size();
+            if (lastColumn && !lastRow) {
+                choose(chosenRow() + 1, 0);
+                return;
+            }
+            desk.chooseStudent(rows().get(lastColumn ? 0 : chosenRow()).id());
+            move(0, 1);
+        } else if (lastRow) {
             desk.chooseStudent(rows().get(0).id());
             move(0, 1);
+        } else {
+            move(1, 0);
         }
     }
 
     /** Enters the count that the pattern says, where it says one. */
     public void asPattern() {
         cancel();
-        Optional<RoundPlace> place =
-                desk.place().filter(found -> expected(found).isPresent());
-        if (place.isPresent()) {
-            int count = expected(place.get()).getAsInt();
-            report((student, round) -> NewCount.of(student.id(), round.part(), round.round(), count));
+        if (entry.enter(new TypedCount.Said(TypedCount.Kind.AS_PATTERN, 0, OptionalInt.empty()))) {
             goOn();
-        } else {
-            desk.tell(WORDS.say("no-count-to-take"));
         }
     }
 
     /** Notes that the round is being worked; a number typed before is where the student stopped. */
     public void unfinished() {
-        OptionalInt soFar = typed.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(typed));
+        entry.unfinished(typed.number());
         cancel();
-        report((student, place) -> NewCount.unfinished(student.id(), place.part(), place.round(), soFar));
+        goOn();
     }
 
-    /** Notes that the chosen round was pulled back, and with it all above: the one below is the last that is left. */
+    /**
+     * Notes that the chosen round was pulled back, and with it all above: the one below is the last that is left, or the one whose
+     * number was typed before.
+     */
     public void pulledBack() {
+        entry.pulledBack(typed.number());
         cancel();
-        report((student, place) -> NewCount.pulledBackTo(student.id(), place.part(), Math.max(0, place.round() - 1)));
+        goOn();
     }
 
-    /** Makes a count for a student's round. */
-    private interface Counting {
-        NewCount of(Student student, RoundPlace place);
-    }
-
-    private void report(Counting counting) {
-        desk.group()
-                .ifPresent(group -> desk.student()
-                        .ifPresent(student -> desk.place()
-                                .ifPresent(place -> desk.apply(
-                                        new CountEdit.ReportCounts(group.id(), counting.of(student, place))))));
+    /** Takes back what was entered last for the chosen round. */
+    public void takeBack() {
+        cancel();
+        if (!entry.takeBack()) {
+            desk.tell(WORDS.say("nothing-to-take-back"));
+        }
     }
 }

@@ -60,6 +60,7 @@ final class CountsTable extends JTable {
         Keys.bind(this, "ENTER", () -> shown(presenter::enter));
         Keys.bind(this, "ESCAPE", () -> shown(presenter::cancel));
         Keys.bind(this, "BACK_SPACE", () -> shown(presenter::rubOut));
+        Keys.bind(this, "DELETE", () -> shown(presenter::takeBack));
         addKeyListener(new KeyAdapter() {
             @Override
             public void keyTyped(KeyEvent event) {
@@ -72,8 +73,10 @@ final class CountsTable extends JTable {
     void typed(char character) {
         switch (Character.toLowerCase(character)) {
             case '=' -> shown(presenter::asPattern);
-            case 'p' -> shown(presenter::pulledBack);
-            case 'u' -> shown(presenter::unfinished);
+            case 'p', '*' -> shown(presenter::pulledBack);
+            case 'u', '/' -> shown(presenter::unfinished);
+            case 'd' -> shown(() -> presenter.onward(Onward.DOWN));
+            case 'r' -> shown(() -> presenter.onward(Onward.RIGHT));
             default -> shown(() -> presenter.type(character));
         }
     }

@@ -107,6 +107,118 @@ class CountsPresenterTest {
         assertEquals(Optional.empty(), presenter.typed());
     }
 
+    private int count(int row, int round) {
+        return presenter
+                .cell(presenter.rows().get(row), new RoundPlace("Tower", round))
+                .count()
+                .orElse(-1);
+    }
+
+    @Test
+    void thePointTwiceTakesThePatternsCount() {
+        type("..");
+        assertEquals(State.RIGHT, state(0, 2));
+        type(",,");
+        assertEquals(State.RIGHT, state(1, 2));
+        assertEquals(Optional.of(new RoundPlace("Tower", 3)), desk.place());
+    }
+
+    @Test
+    void aSignSaysHowManyMoreOrFewerThanThePattern() {
+        type("+2");
+        presenter.enter();
+        type("-1");
+        presenter.enter();
+        assertEquals(14, count(0, 2));
+        assertEquals(11, count(1, 2));
+        presenter.choose(0, 1);
+        type("-99");
+        presenter.enter();
+        assertEquals(Optional.of("-99"), presenter.typed());
+        assertTrue(desk.notice().orElse("").startsWith("That would be fewer"));
+    }
+
+    @Test
+    void oneNumberIsReportedForAStretchOfRoundsInOneStep() {
+        type("40-9");
+        presenter.enter();
+        for (int round = 2; round <= 9; round++) {
+            assertEquals(40, count(0, round));
+        }
+        assertEquals(-1, count(0, 10));
+        assertEquals(1, presenter.chosenRow());
+        desk.undo();
+        assertEquals(-1, count(0, 2));
+        assertEquals(-1, count(0, 9));
+        presenter.choose(1, 1);
+        type(">9");
+        presenter.enter();
+        for (int round = 2; round <= 9; round++) {
+            assertEquals(State.RIGHT, state(1, round));
+        }
+    }
+
+    @Test
+    void aStretchThatIsNotThereIsSaidAndStaysToBePutRight() {
+        for (String wrong : List.of("40-1", "40-99", ">99")) {
+            presenter.cancel();
+            type(wrong);
+            presenter.enter();
+            assertEquals(Optional.of(wrong), presenter.typed());
+            assertTrue(desk.notice().isPresent(), wrong);
+            assertEquals(0, presenter.chosenRow());
+        }
+        assertEquals(-1, count(0, 2));
+    }
+
+    @Test
+    void enterGoesToTheRightWhereThatIsChosenAndAtTheEndToTheNextStudent() {
+        presenter.onward(Onward.RIGHT);
+        type("12");
+        presenter.enter();
+        assertEquals(Optional.of(new RoundPlace("Tower", 3)), desk.place());
+        presenter.asPattern();
+        assertEquals(1, presenter.chosenRow());
+        assertEquals(Optional.of(new RoundPlace("Tower", 1)), desk.place());
+        presenter.choose(1, 2);
+        presenter.asPattern();
+        assertEquals(0, presenter.chosenRow());
+        assertEquals(Optional.of(new RoundPlace("Tower", 4)), desk.place());
+    }
+
+    @Test
+    void aCountIsTakenBackAndWhatWasSaidBeforeHolds() {
+        type("13");
+        presenter.enter();
+        presenter.choose(0, 1);
+        type("12");
+        presenter.enter();
+        presenter.choose(0, 1);
+        presenter.takeBack();
+        assertEquals(13, count(0, 2));
+        assertEquals(2, CountDetail.of(desk).orElseThrow().history().size());
+        presenter.takeBack();
+        assertEquals(State.NOT_YET, state(0, 2));
+        desk.undo();
+        desk.undo();
+        assertEquals(12, count(0, 2));
+        presenter.choose(1, 1);
+        presenter.takeBack();
+        assertTrue(desk.notice().isPresent());
+    }
+
+    @Test
+    void aNumberBeforeTheMarkSaysToWhichRoundItWasPulledBack() {
+        type(">9");
+        presenter.enter();
+        desk.choosePlace(new RoundPlace("Tower", 9));
+        presenter.choose(0, presenter.chosenColumn());
+        type("4");
+        presenter.pulledBack();
+        assertEquals(State.RIGHT, state(0, 4));
+        assertEquals(State.PULLED_BACK, state(0, 5));
+    }
+
     @Test
     void theEqualsSignTakesThePatternsCount() {
         presenter.asPattern();
