@@ -16,7 +16,6 @@ final class DefinitionReader {
 
     /** Whether the line defines something; its words are then in the vocabulary. */
     boolean read() {
-        cursor.at = 0;
         boolean any = false;
         while (!cursor.done()) {
             int begin = cursor.at;
@@ -59,7 +58,7 @@ final class DefinitionReader {
                 }
                 case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE -> own = true;
                 case SPECIAL -> stitch = true;
-                case STITCH, SLIP, CHAIN, SKIP, HOLD -> own |= cursor.is(1, Meaning.EQUALS);
+                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE -> own |= cursor.is(1, Meaning.EQUALS);
                 case ST, OPEN, SHUT, START, WORK -> {}
                 default -> {
                     if (token.is(Meaning.NUMBER) && words == 0
@@ -115,7 +114,13 @@ final class DefinitionReader {
             Token token = cursor.peek();
             boolean letter = token.end() - token.start() == 1;
             boolean free = token.is(Meaning.UNKNOWN) || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
-            if (free || token.is(Meaning.SPECIAL)) {
+            boolean step = entry.meaning() == Meaning.STITCH
+                    || entry.meaning() == Meaning.INC
+                    || entry.meaning() == Meaning.DEC;
+            boolean other = step
+                    && token.end() - token.start() <= 2
+                    && (token.is(Meaning.SPACE) || token.is(Meaning.ST) || token.is(Meaning.MEASURE));
+            if (free || other || token.is(Meaning.SPECIAL)) {
                 vocabulary.define(text.substring(token.start(), token.end()).toLowerCase(java.util.Locale.ROOT), entry);
             }
         }

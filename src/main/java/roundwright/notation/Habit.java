@@ -45,6 +45,8 @@ public enum Habit {
     SCOPE(2),
     /** A number of stitches at the very end: more steps, or the count. */
     NUMBER_AT_END(2),
+    /** "repeat 18", "inc 12" at the very end: how often, or the count. */
+    BARE_COUNT(2),
     /** A last slip stitch joins the round, or is a stitch. */
     LAST_SLIP_STITCH(2),
     /** A slip stitch in the course of a round is a stitch, or only a way to move. */

@@ -100,6 +100,31 @@ final class Items {
         from = nodes.size();
     }
 
+    /**
+     * As {@link #repeat(Often, Span)}; where the number may be the round's count instead ("repeat 18"), the steps may also go on
+     * until the round is full.
+     */
+    boolean repeat(Often often, Span words, boolean orCount) {
+        if (!orCount) {
+            return repeat(often, words);
+        }
+        dropNotes();
+        List<Node> before = List.copyOf(nodes);
+        boolean marked = parted;
+        if (!repeat(often, words)) {
+            return false;
+        }
+        List<Node> many = List.copyOf(nodes.subList(from, nodes.size()));
+        nodes.clear();
+        nodes.addAll(before);
+        parted = marked;
+        repeat(new Often(Times.FULL, false, false, true, often.fromStar()), words);
+        List<Node> full = List.copyOf(nodes.subList(from, nodes.size()));
+        nodes.subList(from, nodes.size()).clear();
+        nodes.add(new Choice(words, Habit.BARE_COUNT, List.of(new Sequence(words, many), new Sequence(words, full))));
+        return true;
+    }
+
     /** Takes hold of the steps that the words mean. False where there is nothing to repeat. */
     boolean repeat(Often often, Span words) {
         dropNotes();
@@ -234,7 +259,7 @@ final class Items {
 
     private static boolean repeats(Habit habit) {
         return switch (habit) {
-            case REPEAT_FROM, REPEAT_LIST, MORE_TIMES, BARE_BRACKET, SCOPE, LIST_SCOPE -> true;
+            case REPEAT_FROM, REPEAT_LIST, MORE_TIMES, BARE_BRACKET, SCOPE, LIST_SCOPE, BARE_COUNT -> true;
             default -> false;
         };
     }

@@ -22,6 +22,7 @@ final class LabelReader {
             cursor.at = begin + skipped;
             Optional<Label> label = labelHere(skipped == 0 || afterMark());
             if (label.isPresent()
+                    && (afterMark(begin, skipped) || heads())
                     && (skipped == 0 || !cursor.done() && !(cursor.is(Meaning.STOP) && cursor.is(1, Meaning.FINISH)))) {
                 overHeading();
                 return label;
@@ -62,6 +63,30 @@ final class LabelReader {
     private Optional<Label> unnumbered() {
         overUnnumbered();
         return Optional.empty();
+    }
+
+    /** Whether nothing but marks stands before the label. */
+    private boolean afterMark(int begin, int skipped) {
+        for (int i = 0; i < skipped; i++) {
+            Meaning before = cursor.peek(begin + i - cursor.at).meaning();
+            if (!before.parts()
+                    && before != Meaning.STAR
+                    && before != Meaning.STARS
+                    && before != Meaning.OPEN
+                    && before != Meaning.SHUT) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a label in the midst of words is followed by a mark or by work: "Body R3 sc …", not "Round 3 is …". */
+    private boolean heads() {
+        return switch (cursor.peek().meaning()) {
+            case UNKNOWN, NOTE, FINISH, NOT -> false;
+            case STOP, MARK -> !cursor.is(1, Meaning.FINISH);
+            default -> true;
+        };
     }
 
     private boolean afterMark() {
@@ -206,7 +231,11 @@ final class LabelReader {
         boolean bare = cursor.at > begin
                 && cursor.peek(-1).is(Meaning.ORDINAL)
                 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.COLON));
-        if (first == 0 || !bare && !cursor.accept(Meaning.ROUND)) {
+        boolean turn = cursor.at > begin
+                && cursor.is(Meaning.TURN)
+                && cursor.peek(1).meaning().parts();
+        cursor.at += turn ? 1 : 0;
+        if (first == 0 || !bare && !turn && !cursor.accept(Meaning.ROUND)) {
             return Optional.empty();
         }
         return Optional.of(new Label(first, last, cursor.since(begin)));

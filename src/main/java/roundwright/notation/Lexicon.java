@@ -89,7 +89,13 @@ final class Lexicon {
             put(form + "x", entry);
             put(form + " s", entry);
         }
+        if (entry.meaning() == Meaning.STITCH) {
+            put("raised " + form + " front", held(entry, Hold.FRONT_POST));
+            put("raised " + form + " back", held(entry, Hold.BACK_POST));
+        }
         if (entry.meaning() == Meaning.STITCH && form.indexOf(' ') < 0) {
+            put("r" + form + "f", held(entry, Hold.FRONT_POST));
+            put("r" + form + "b", held(entry, Hold.BACK_POST));
             put("fp" + form, held(entry, Hold.FRONT_POST));
             put("bp" + form, held(entry, Hold.BACK_POST));
             put("flo" + form, held(entry, Hold.FRONT));

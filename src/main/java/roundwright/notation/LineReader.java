@@ -106,11 +106,43 @@ public final class LineReader {
         return !words && line.counts.isEmpty();
     }
 
+    /** Whether the line tells of amounts and names no stitch but in passing: "3 x 100 g cones of 5 mm cord". */
+    private static boolean measures(Cursor cursor) {
+        boolean measure = false;
+        for (int i = 0; i < cursor.size(); i++) {
+            measure |= cursor.is(i, Meaning.MEASURE) && cursor.is(i - 1, Meaning.NUMBER);
+            Meaning after = cursor.peek(i + 1).meaning();
+            if (cursor.is(i, Meaning.NUMBER)
+                    && (after.makes()
+                            || after == Meaning.TIMES
+                                    && cursor.peek(i + 2).meaning().makes())) {
+                return false;
+            }
+        }
+        return measure;
+    }
+
+    /** Whether the line is a heading: a few words without a mark or a number, one of them not of the trade. */
+    private static boolean title(Cursor cursor) {
+        boolean strange = false;
+        for (int i = 0; i < cursor.size(); i++) {
+            Meaning meaning = cursor.peek(i).meaning();
+            if (meaning.parts() || meaning == Meaning.NUMBER || meaning == Meaning.OPEN) {
+                return false;
+            }
+            strange |= meaning == Meaning.UNKNOWN;
+        }
+        return strange;
+    }
+
     /** Whether a line without a label only talks: it has words that are not of rounds, and nothing that says how many. */
     private static boolean prose(Reading line) {
         Cursor cursor = line.cursor;
         cursor.at = 0;
-        int strange = line.text.startsWith("I ") || line.text.startsWith("I'") ? 2 : 0;
+        if (measures(cursor)) {
+            return true;
+        }
+        int strange = line.text.startsWith("I ") || line.text.startsWith("I'") || title(cursor) ? 2 : 0;
         for (int i = 0; i < cursor.size(); i++) {
             Meaning after = cursor.peek(i + 1).meaning();
             switch (cursor.peek(i).meaning()) {

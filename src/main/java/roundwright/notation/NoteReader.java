@@ -39,11 +39,15 @@ final class NoteReader {
             case OPEN -> countAhead();
             case STAR, STARS -> true;
             case EQUALS -> true;
-            case NUMBER, MARK -> new CountReader(line).closes();
-            case DASH -> token.spaced() && (workAhead(1)) || new CountReader(line).closes();
+            case NUMBER, MARK -> new CountEnds(cursor).closes();
+            case DASH -> token.spaced() && (workAhead(1)) || new CountEnds(cursor).closes();
             case AND -> workAhead(1) && !cursor.is(1, Meaning.SLIP);
-            case COMMA, COLON -> workAhead(1) || new CountReader(line).closes();
-            case YOUHAVE, TOTAL -> new CountReader(line).closes();
+            case COMMA, COLON ->
+                workAhead(1)
+                        || cursor.is(1, Meaning.TURN)
+                                && !cursor.peek(2).meaning().parts()
+                        || new CountEnds(cursor).closes();
+            case YOUHAVE, TOTAL -> new CountEnds(cursor).closes();
             default -> false;
         };
     }
@@ -62,6 +66,9 @@ final class NoteReader {
         if (first == Meaning.NUMBER) {
             Meaning second = cursor.peek(place + 1).meaning();
             return second.makes() || second == Meaning.TIMES;
+        }
+        if (first == Meaning.HOLD) {
+            return cursor.peek(place + 1).meaning().makes();
         }
         return first.makes() || first == Meaning.STAR || first == Meaning.OPEN;
     }

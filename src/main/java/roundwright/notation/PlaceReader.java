@@ -19,7 +19,8 @@ final class PlaceReader {
         return switch (cursor.peek().meaning()) {
             case AROUND -> aroundPost();
             case ACROSS -> whichStitches();
-            case TOEND, ROUND -> false;
+            case ROUND -> aroundPost();
+            case TOEND -> false;
             case IN ->
                 !thing(1)
                         && !cursor.is(1, Meaning.COLOUR)
@@ -176,6 +177,10 @@ final class PlaceReader {
     private boolean around(Place place, Token token) {
         if (token.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
             return false;
+        }
+        if (!place.noun && token.is(Meaning.ROUND) && aroundPost()) {
+            cursor.next();
+            return true;
         }
         if (!place.noun && (token.is(Meaning.AROUND) && aroundPost() || token.is(Meaning.ACROSS) && whichStitches())) {
             cursor.next();

@@ -90,6 +90,11 @@ final class Reading {
         return true;
     }
 
+    /** Whether any step has been read, or a ring begun. */
+    boolean begun() {
+        return worked || ring;
+    }
+
     void doubt(Span span) {
         doubts.add(span);
     }

@@ -225,7 +225,7 @@ final class RepeatWords {
         boolean timed = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.TIMES);
         if (timed && cursor.is(Meaning.EACH)) {
             cursor.next();
-        } else if (timed && cursor.is(Meaning.MORE)) {
+        } else if ((timed || cursor.is(1, Meaning.COUNTER)) && cursor.is(Meaning.MORE)) {
             cursor.next();
             more = true;
         }

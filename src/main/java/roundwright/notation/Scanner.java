@@ -16,6 +16,8 @@ final class Scanner {
     private boolean spaced = true;
     /** The mark that this line repeats from, where it is no asterisk ("rep from + around"). */
     private final char star;
+    /** Whether words come with blanks between their letters. */
+    private final boolean exploded;
 
     private Scanner(String text, Vocabulary vocabulary) {
         this.text = text;
@@ -26,6 +28,7 @@ final class Scanner {
             folded[i] = Fold.of(text.charAt(i));
         }
         this.star = repeatedFrom();
+        this.exploded = Markup.explode(folded);
     }
 
     private char repeatedFrom() {
@@ -51,9 +54,37 @@ final class Scanner {
             word();
         } else if (digit(c)) {
             number();
+        } else if (c == '&' && entity() || c == '<' && tag()) {
+            spaced = true;
+        } else if (c == '\\' && at + 1 < length && "[](){}*_-.#".indexOf(folded[at + 1]) >= 0) {
+            at++;
         } else {
             mark(c);
         }
+    }
+
+    /** Reads over a character that a page wrote as an entity ("&nbsp;", "&times;"). */
+    private boolean entity() {
+        Markup.Entity entity = Markup.entity(text, at);
+        if (entity == null) {
+            return false;
+        }
+        char c = Fold.of(entity.character());
+        if (c == ' ') {
+            at = entity.end();
+        } else if (c == 'x') {
+            add(Meaning.TIMES, 0, entity.end());
+        } else {
+            add(c == '&' ? Meaning.AND : plainMark(c), c, entity.end());
+        }
+        return true;
+    }
+
+    /** Reads over a tag of a page ("<br>", "</b>"). */
+    private boolean tag() {
+        int end = Markup.tag(text, at);
+        at = Math.max(at, end);
+        return end > 0;
     }
 
     private static boolean letter(char c) {
@@ -119,6 +150,9 @@ final class Scanner {
             add(own, ownEnd);
             return;
         }
+        if (exploded && halves(ownEnd)) {
+            return;
+        }
         Lexicon words = Lexicon.WORDS;
         int place = Lexicon.ROOT;
         Lexicon.Entry best = null;
@@ -150,6 +184,17 @@ final class Scanner {
         } else if (!compound(best, bestEnd)) {
             add(best, overDot(bestEnd));
         }
+    }
+
+    /** A word cut in two by a blank, one half of it no word of its own. */
+    private boolean halves(int end) {
+        int next = end < length && folded[end] == ' ' ? end + 1 : end;
+        int nextEnd = next > end ? endOfWord(next) : end;
+        Lexicon.Entry joined = nextEnd > next && end - at <= 2 ? Spelling.joined(folded, at, end, next, nextEnd) : null;
+        if (joined != null) {
+            add(joined, nextEnd);
+        }
+        return joined != null;
     }
 
     /** A word that is in no list: with a letter slipped, or cut in two by a blank. */

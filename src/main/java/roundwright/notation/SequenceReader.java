@@ -39,9 +39,9 @@ final class SequenceReader {
         this.notes = new NoteReader(line);
         this.repeats = new RepeatWords(cursor);
         this.counts = new CountReader(line);
-        this.starts = new StartReader(line, items);
         this.places = new PlaceFirst(line, items);
         this.strangers = new StrangeWords(line, items, depth);
+        this.starts = new StartReader(line, items, strangers);
         this.depth = depth;
         this.inStars = inStars;
     }
@@ -101,6 +101,9 @@ final class SequenceReader {
         Token token = cursor.peek();
         boolean along = token.is(Meaning.AROUND) || token.is(Meaning.ROUND) || token.is(Meaning.IN);
         if (along && line.worked && line.places.thing(1)) {
+            if (items.lastPlain()) {
+                items.fillLast();
+            }
             items.addApart(notes.read(Feature.OTHER));
             return;
         }
@@ -282,7 +285,8 @@ final class SequenceReader {
                         || cursor.is(Meaning.REPEAT) && (cursor.is(1, Meaning.OPEN) || cursor.is(1, Meaning.STAR)))) {
             return cursor.accept(Meaning.REPEAT);
         }
-        Often often = repeats.read();
+        boolean opens = items.empty() && cursor.is(Meaning.STAR);
+        Often often = opens ? null : repeats.read();
         if (often == null) {
             return false;
         }
@@ -293,7 +297,17 @@ final class SequenceReader {
             even(cursor.since(begin));
             return true;
         }
-        if (!items.repeat(often, cursor.since(begin))) {
+        boolean orCount = often.repeat()
+                && !often.times().fills()
+                && depth == 0
+                && cursor.done()
+                && cursor.is(-1, Meaning.NUMBER)
+                && !cursor.is(-2, Meaning.TIMES);
+        if (orCount) {
+            Token number = cursor.peek(-1);
+            line.counts.add(new WrittenLine.Count(number.value(), number.span(), false));
+        }
+        if (!items.repeat(often, cursor.since(begin), orCount)) {
             line.doubt(cursor.since(begin));
         }
         return true;
@@ -307,8 +321,9 @@ final class SequenceReader {
             boolean strange = notes.strangeBracket();
             Node aside = notes.bracket();
             boolean item = listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT));
-            boolean inside =
-                    strange && between && (notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN));
+            boolean hole = strange && depth > 0 && (cursor.is(Meaning.IN) || items.empty());
+            boolean inside = hole
+                    || strange && between && (notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN));
             if (item || inside) {
                 line.doubt(aside.span());
             }

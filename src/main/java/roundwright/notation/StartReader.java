@@ -14,8 +14,10 @@ final class StartReader {
     private final Reading line;
     private final Cursor cursor;
     private final Items items;
+    private final StrangeWords strangers;
 
-    StartReader(Reading line, Items items) {
+    StartReader(Reading line, Items items, StrangeWords strangers) {
+        this.strangers = strangers;
         this.line = line;
         this.cursor = line.cursor;
         this.items = items;
@@ -310,7 +312,9 @@ final class StartReader {
 
     /** "ch-4": the hyphen parts nothing. */
     private boolean jammedDash() {
-        return cursor.is(Meaning.DASH) && cursor.is(-1, Meaning.CHAIN) && cursor.is(1, Meaning.NUMBER);
+        return cursor.is(Meaning.DASH)
+                && (cursor.is(-1, Meaning.CHAIN) || cursor.is(-1, Meaning.TCHAIN))
+                && cursor.is(1, Meaning.NUMBER);
     }
 
     private void overPlace() {
@@ -324,7 +328,7 @@ final class StartReader {
                 && !cursor.is(Meaning.YOUHAVE)
                 && !cursor.is(Meaning.TOTAL)
                 && !((cursor.is(Meaning.NUMBER) || cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS))
-                        && new CountReader(line).closes())
+                        && new CountEnds(cursor).closes())
                 && !cursor.is(Meaning.TURN)
                 && !(cursor.is(Meaning.AND) && cursor.is(1, Meaning.CHAIN))) {
             cursor.next();
@@ -427,6 +431,7 @@ final class StartReader {
         int begin = cursor.at;
         cursor.next();
         line.features.add(Feature.TURNED);
+        strangers.afterTurn();
         items.addApart(new Note(cursor.since(begin), Feature.TURNED));
         return true;
     }

@@ -13,9 +13,15 @@ import java.util.regex.Pattern;
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
     /** How lists of what a pattern uses begin. */
     private static final Pattern LIST = Pattern.compile(
-            "\\W*(abbreviations?|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size)\\b[^0-9]{0,20}:",
+            "\\W*((abbreviations?|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment)\\b[^0-9]{0,20}:"
+                    + "|(abbreviations|glossary|stitches used|materials|gauge|tension|measurements|finished size|supplies|notions)\\b)",
             Pattern.CASE_INSENSITIVE);
 
+    /** "dc means double crochet". */
+    private static final Pattern MEANS = Pattern.compile(
+            "\\W*\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
+
+    private static final int LONGEST_NAME = 3;
     private static final int SHORT = 10;
     private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
 
@@ -27,7 +33,10 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.indexOf(" - ") > 0 && text.indexOf(" - ") < SHORT
                 || text.contains("count")
                 || text.contains("COUNT")
-                || text.contains("stands");
+                || text.contains("mean")
+                || text.contains("refers")
+                || text.contains("stands")
+                || LIST.matcher(text).lookingAt();
     }
 
     /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */
@@ -36,18 +45,48 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             return NOTHING;
         }
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
+        if (LIST.matcher(text).lookingAt()) {
+            overHeading(cursor);
+            new DefinitionReader(cursor, text, vocabulary).read();
+            return new Statement(true, OptionalInt.empty(), false);
+        }
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;
         }
-        if (LIST.matcher(text).lookingAt()) {
+        if (MEANS.matcher(text).matches() || names(cursor)) {
             return new Statement(true, OptionalInt.empty(), false);
         }
+        cursor.at = 0;
         OptionalInt chain = startingChain(cursor);
         boolean defines = new DefinitionReader(cursor, text, vocabulary).read();
         if (defines && !vocabulary.isEmpty()) {
             new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
         }
         return new Statement(defines || chain.isPresent(), chain, single(cursor));
+    }
+
+    private static void overHeading(Cursor cursor) {
+        cursor.at = 0;
+        while (!cursor.done() && !cursor.is(Meaning.COLON)) {
+            cursor.next();
+        }
+        cursor.at = cursor.done() ? 0 : cursor.at + 1;
+    }
+
+    /** Whether the line only says in other words what a short word means, with nothing to do: "MR = magic ring". */
+    private static boolean names(Cursor cursor) {
+        cursor.at = 0;
+        int mark = 0;
+        while (mark < LONGEST_NAME && !cursor.is(mark, Meaning.EQUALS) && !cursor.is(mark, Meaning.COLON)) {
+            mark++;
+        }
+        boolean same =
+                mark > 0 && mark < LONGEST_NAME && cursor.is(Meaning.MAGIC) && cursor.is(mark + 1, Meaning.MAGIC);
+        for (int place = mark + 1; same && !cursor.is(place, Meaning.FINISH); place++) {
+            same = !cursor.is(place, Meaning.NUMBER)
+                    && !cursor.peek(place).meaning().makes();
+        }
+        return same;
     }
 
     private static OptionalInt startingChain(Cursor cursor) {

@@ -71,6 +71,14 @@ final class StitchReader {
         return number;
     }
 
+    /** "ss loosely in each st", "sc evenly in each st". */
+    private void overAdverb() {
+        boolean adverb = cursor.is(Meaning.FILLER) || cursor.is(Meaning.EVENLY);
+        if (adverb && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH) || cursor.is(1, Meaning.AROUND))) {
+            cursor.next();
+        }
+    }
+
     /** "6 normal sc", "6 sts sc". */
     private void overAdjective() {
         int ahead = 0;
@@ -162,6 +170,7 @@ final class StitchReader {
         return marked
                 && (line.worked
                         || cursor.peek(-2).is(Meaning.OPEN)
+                        || cursor.peek(-2).is(Meaning.STAR)
                         || cursor.peek(1).meaning().makes());
     }
 
@@ -182,6 +191,9 @@ final class StitchReader {
         if (tog(core, number)) {
             return;
         }
+        if (manyInOne(core)) {
+            return;
+        }
         int before = cursor.at;
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
@@ -200,6 +212,21 @@ final class StitchReader {
         } else {
             cursor.at = before;
         }
+    }
+
+    /** "dc2inc", "sc3inc": so many in one stitch, as "dc2tog" is so many together. */
+    private boolean manyInOne(Core core) {
+        boolean jammed = cursor.is(Meaning.NUMBER)
+                && !cursor.peek().spaced()
+                && cursor.is(1, Meaning.INC)
+                && !cursor.peek(1).spaced()
+                && cursor.peek().value() > 1;
+        if (jammed) {
+            core.manner = Manner.INCREASE;
+            core.makes = cursor.next().value();
+            cursor.next();
+        }
+        return jammed;
     }
 
     /** "single crochets (sc)", "dc (sc in US)": the same stitch in other words. */
@@ -264,6 +291,14 @@ final class StitchReader {
         core.makes = token.value();
         core.name = token.name() == null ? line.lastName : token.name();
         cursor.skip(Meaning.ST);
+        boolean close = !cursor.peek().spaced() && !cursor.peek(1).spaced();
+        boolean joined = (cursor.is(Meaning.DASH)
+                        || cursor.is(Meaning.NUMBER) && cursor.peek().value() == 1)
+                && cursor.is(1, Meaning.STITCH);
+        if (close && joined) {
+            cursor.next();
+            core.name = cursor.next().name();
+        }
         core.stitchAfter = token.name() == null
                 && cursor.is(Meaning.STITCH)
                 && !cursor.peek(1).is(Meaning.NUMBER);
@@ -346,6 +381,7 @@ final class StitchReader {
         if (cursor.is(Meaning.MORE) && cursor.is(1, Meaning.IN)) {
             cursor.next();
         }
+        overAdverb();
         Place place = line.places.read();
         if (number == 0 && place == null && core.manner != Manner.CHAIN) {
             number = numberAfter();
@@ -356,8 +392,11 @@ final class StitchReader {
                 cursor.since(begin), core.manner, core.name, core.takes, core.makes, Times.ONCE, hold, Target.NEXT, "");
         remember(core);
         Node node = new Meant(line, unit, number, timesNumber, after, where).node();
-        if (where == null && core.manner == Manner.PLAIN && core.name != StitchName.SLIP) {
+        if (where == null && core.manner == Manner.PLAIN) {
             line.unplaced(node, unit, number);
+        }
+        if (cursor.done() && cursor.is(-1, Meaning.NUMBER) && before == 0 && shapes(core)) {
+            return orCount(node, unit);
         }
         return core.twoSteps || core.stitchAfter ? orTwoSteps(core, unit, number, node) : node;
     }
@@ -370,6 +409,17 @@ final class StitchReader {
         List<Node> steps = core.twoSteps ? List.of(plain, unit) : List.of(unit.times(often), plain);
         Node two = new Node.Sequence(unit.span(), steps);
         return new Node.Choice(unit.span(), Habit.NAME_AND_SHAPING, List.of(oneName, two));
+    }
+
+    private static boolean shapes(Core core) {
+        return core.takes != core.makes && core.manner != Manner.CHAIN && core.manner != Manner.GROUP;
+    }
+
+    /** "inc 12", "dec all 6" at the line's end: so many of them, or the round's count. */
+    private Node orCount(Node many, Work unit) {
+        Token number = cursor.peek(-1);
+        line.counts.add(new WrittenLine.Count(number.value(), number.span(), false));
+        return new Node.Choice(many.span(), Habit.BARE_COUNT, List.of(many, unit.times(Times.FULL)));
     }
 
     private Node skipped(int begin, int before, Core core) {
@@ -431,8 +481,21 @@ final class StitchReader {
             return 0;
         }
         int number = cursor.next().value();
+        overRange();
         cursor.skip(Meaning.ST);
         return number;
+    }
+
+    /** "sc 2-3": how many is left to whoever works it, so there is no count. */
+    private void overRange() {
+        boolean range = cursor.is(Meaning.DASH)
+                && !cursor.peek().spaced()
+                && cursor.is(1, Meaning.NUMBER)
+                && !cursor.peek(1).spaced();
+        if (range && !cursor.peek(2).meaning().makes()) {
+            line.doubt(cursor.peek(1).span());
+            cursor.at += 2;
+        }
     }
 
     /** "sc (12), then …": how many, in brackets that cannot be the count; 0 where it is not so. */

@@ -23,8 +23,55 @@ final class StrangeWords {
         Token token = cursor.next();
         items.parted = true;
         char mark = (char) token.value();
+        if (illegible(token)) {
+            line.doubt(token.span());
+            return;
+        }
         if (token.is(Meaning.MARK) && strange(mark) && !between(mark) && (depth > 0 || cut(mark) || stepsAhead())) {
             line.doubt(token.span());
+        }
+    }
+
+    /** Marks in place of words ("/////", "???", "……", "(…)"): what is left out there may be a step. */
+    private boolean illegible(Token first) {
+        int begin = cursor.at - 1;
+        boolean dots = first.is(Meaning.STOP);
+        boolean same = !line.counted && (dots ? ellipsis(first) : first.is(Meaning.SLASH) || first.is(Meaning.MARK));
+        while (same && cursor.peek().value() == first.value() && !cursor.peek().spaced()) {
+            cursor.next();
+        }
+        int run = cursor.at - begin;
+        if (!same || run < 3 && !dots) {
+            cursor.at = begin + 1;
+            return false;
+        }
+        return line.begun()
+                && (cursor.is(Meaning.SHUT)
+                                && cursor.peek(begin - cursor.at - 1).is(Meaning.OPEN)
+                        || notes.stepAhead(0)
+                        || cursor.peek().meaning().parts()
+                        || cursor.is(Meaning.OPEN) && notes.aside() && !cursor.is(1, Meaning.NUMBER)
+                        || !dots);
+    }
+
+    private boolean ellipsis(Token first) {
+        return line.text.charAt(first.start()) == '\u2026'
+                || cursor.is(Meaning.STOP) && !cursor.peek().spaced() && cursor.is(1, Meaning.STOP);
+    }
+
+    /** "turn the corner in the usual way": more than a turn of the work, and what it is, is not said. */
+    void afterTurn() {
+        int begin = cursor.at;
+        while (cursor.is(Meaning.UNKNOWN)
+                || cursor.is(Meaning.THE)
+                || cursor.is(Meaning.SPACE)
+                || cursor.is(Meaning.IN)) {
+            cursor.next();
+        }
+        if (cursor.at > begin && cursor.peek().meaning().parts() && stepsAhead()) {
+            line.doubt(cursor.since(begin));
+        } else {
+            cursor.at = begin;
         }
     }
 
@@ -49,17 +96,27 @@ final class StrangeWords {
                 || goesOn
                 || !items.parted && !items.empty()
                 || !cursor.peek().meaning().parts() && notes.stepAhead(0)
-                || !sentence && (depth > 0 || stepsAhead());
+                || !sentence && (depth > 0 || stepsAhead() || listedBeforeCount());
         if (among) {
             line.doubt(cursor.since(begin));
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
     }
 
+    /** Whether the words stand as an item of the list of steps, with the count still to come: "3 sc, wrap (9)". */
+    private boolean listedBeforeCount() {
+        if (line.counted || !line.worked || !cursor.is(Meaning.OPEN)) {
+            return false;
+        }
+        return cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.EQUALS);
+    }
+
     /** Words after the count that have no step in them: "(12), which is twice as many". */
     boolean remark(Token token) {
         boolean words = switch (token.meaning()) {
             case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS -> true;
+            case INC, DEC, INVDEC, STITCH ->
+                cursor.is(-1, Meaning.DASH) && cursor.peek(-1).spaced();
             default -> false;
         };
         if (!words
@@ -68,7 +125,7 @@ final class StrangeWords {
                 || !line.worked
                 || !items.parted
                 || numberedStepsAhead()
-                || notes.stepAhead(0)) {
+                || notes.stepAhead(0) && !cursor.is(-1, Meaning.DASH)) {
             return false;
         }
         items.addApart(notes.read(Feature.OTHER));

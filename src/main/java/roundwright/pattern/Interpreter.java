@@ -66,7 +66,9 @@ final class Interpreter {
         boolean counted = false;
         for (int i = 0; i < counts.size(); i++) {
             Count count = counts.get(i);
-            if (count.sure() || options[Habit.NUMBER_AT_END.ordinal()] == 1) {
+            if (count.sure()
+                    || options[Habit.NUMBER_AT_END.ordinal()] == 1
+                    || options[Habit.BARE_COUNT.ordinal()] == 1) {
                 counted = true;
                 add(tryWay(tree, options, sum, below, count.value(), cost + i), ways);
             }

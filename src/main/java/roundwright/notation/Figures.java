@@ -1,0 +1,224 @@
+package roundwright.notation;
+
+/** Reads the figures of a count with their units: "18", "18 sc", "21 tr + 3 ch", "18 stitches in total". */
+final class Figures {
+    private final Cursor cursor;
+
+    /** Stitches alone, without chains and spaces. */
+    int stitches;
+    /** All figures added up. */
+    int all;
+    /** How many figures there are. */
+    int parts;
+    /** Whether a unit is named. */
+    boolean named;
+    /** Whether the unit is the stitch. */
+    boolean ofSts;
+    /** Whether groups are counted ("8 shells"). */
+    boolean ofGroups;
+    /** The figure that is said to be the total; 0 where none is. */
+    int total;
+    /** Whether any figure counts stitches. */
+    boolean ofStitches;
+
+    private boolean counted;
+    private boolean inTotal;
+
+    Figures(Cursor cursor) {
+        this.cursor = cursor;
+    }
+
+    /** A count that stands in no list: one figure of stitches. */
+    void only(int number) {
+        clear();
+        stitches = number;
+        ofStitches = true;
+    }
+
+    private void clear() {
+        stitches = 0;
+        all = 0;
+        parts = 0;
+        ofStitches = false;
+        named = false;
+        ofSts = false;
+        ofGroups = false;
+        total = 0;
+    }
+
+    /** Reads them at the cursor; false where none stand there. The cursor may then be anywhere. */
+    boolean read() {
+        clear();
+        do {
+            int before = cursor.at;
+            cursor.skip(
+                    Meaning.EQUALS,
+                    Meaning.YOUHAVE,
+                    Meaning.TOTAL,
+                    Meaning.NOW,
+                    Meaning.COLON,
+                    Meaning.DASH,
+                    Meaning.THE,
+                    Meaning.OF,
+                    Meaning.WORK,
+                    Meaning.FILLER);
+            boolean jammed =
+                    cursor.is(Meaning.ORDINAL) && cursor.peek().value() % 10 == 1 && cursor.is(1, Meaning.SHUT);
+            if (!cursor.is(Meaning.NUMBER) && !jammed) {
+                cursor.at = before;
+                return parts > 0 && cursor.peek(-1).is(Meaning.AND) == false;
+            }
+            int number = cursor.next().value();
+            if (!unit(number)) {
+                return false;
+            }
+        } while (another());
+        return true;
+    }
+
+    private boolean another() {
+        int before = cursor.at;
+        if (cursor.is(Meaning.COMMA) && signed(1)) {
+            cursor.at += 3;
+            return false;
+        }
+        cursor.skip(Meaning.COMMA, Meaning.AND, Meaning.SLASH, Meaning.WITH);
+        if (cursor.at > before
+                && cursor.is(Meaning.NUMBER)
+                && !cursor.is(1, Meaning.TIMES)
+                && !cursor.is(1, Meaning.ROUND)) {
+            return true;
+        }
+        cursor.at = before;
+        return false;
+    }
+
+    /** "+6", "-6": how many more or fewer than in the round below. */
+    private boolean signed(int ahead) {
+        return (cursor.is(ahead, Meaning.AND) || cursor.is(ahead, Meaning.DASH))
+                && cursor.is(ahead + 1, Meaning.NUMBER)
+                && !cursor.peek(ahead + 1).spaced();
+    }
+
+    private boolean unit(int number) {
+        parts++;
+        counted = true;
+        inTotal = false;
+        cursor.accept(Meaning.DASH);
+        Unit unit = Unit.MORE;
+        while (unit == Unit.MORE) {
+            unit = unitWord();
+        }
+        if (unit == Unit.ENDS) {
+            count(number);
+        }
+        return unit != Unit.NO_COUNT;
+    }
+
+    /** What a word after a count says: more of its unit, its end, that it is left out, or that it is no count. */
+    private enum Unit {
+        MORE,
+        ENDS,
+        LEFT_OUT,
+        NO_COUNT
+    }
+
+    private Unit unitWord() {
+        return switch (cursor.peek().meaning()) {
+            case SPECIAL -> {
+                ofGroups = true;
+                named = true;
+                yield over(1);
+            }
+            case ST, STITCH, SLIP -> {
+                ofSts |= cursor.next().is(Meaning.ST);
+                named = true;
+                yield Unit.MORE;
+            }
+            case FILLER, REMAINING, OF, NOW, AROUND, THE -> over(1);
+            case PER, EACH -> perWhat();
+            case CHAIN -> {
+                counted = false;
+                yield over(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.NUMBER) ? 3 : 1);
+            }
+            case NUMBER -> {
+                boolean jammed = cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE);
+                yield cursor.is(1, Meaning.CHAINSPACE) || jammed ? over(jammed ? 2 : 1) : Unit.ENDS;
+            }
+            case CHAINSPACE, SPACE, PETAL -> {
+                counted = false;
+                yield over(1);
+            }
+            case TOTAL, YOUHAVE -> {
+                boolean next = cursor.is(Meaning.YOUHAVE) && cursor.is(1, Meaning.NUMBER);
+                inTotal |= !next;
+                yield next ? Unit.ENDS : over(1);
+            }
+            case AT, TOEND, ENDING -> named ? over(1) : Unit.ENDS;
+            case IN -> inWhat();
+            case INC, DEC, INVDEC -> {
+                cursor.next();
+                yield parts == 1 ? Unit.NO_COUNT : Unit.LEFT_OUT;
+            }
+            case UNKNOWN, MEASURE -> shortUnit() ? over(1) : cursor.is(Meaning.UNKNOWN) ? Unit.ENDS : Unit.NO_COUNT;
+            case TIMES, ROUND, MORE, TOG -> Unit.NO_COUNT;
+            default -> Unit.ENDS;
+        };
+    }
+
+    /** "(18 p.)", "(18 pts)": a unit of a few letters, in whatever language, before the bracket closes. */
+    private boolean shortUnit() {
+        Token unit = cursor.peek();
+        boolean letters = unit.spaced() && unit.end() - unit.start() <= 3;
+        return letters && (cursor.is(1, Meaning.SHUT) || cursor.is(1, Meaning.STOP) && cursor.is(2, Meaning.SHUT));
+    }
+
+    private Unit over(int words) {
+        cursor.at += words;
+        return Unit.MORE;
+    }
+
+    /** "per round", "each, …", "2 per quarter". */
+    private Unit perWhat() {
+        if (cursor.is(Meaning.PER) && cursor.is(1, Meaning.UNKNOWN)) {
+            cursor.at += 2;
+            return Unit.LEFT_OUT;
+        }
+        boolean round = cursor.is(1, Meaning.ROUND);
+        boolean ends = cursor.is(1, Meaning.COMMA)
+                || cursor.is(1, Meaning.SHUT)
+                || cursor.is(1, Meaning.FINISH)
+                || cursor.is(1, Meaning.STOP);
+        return round || ends ? over(round ? 2 : 1) : Unit.NO_COUNT;
+    }
+
+    /** "in all", "in total", "in the round", "on each round". */
+    private Unit inWhat() {
+        if (cursor.is(1, Meaning.EACH) && cursor.is(2, Meaning.ROUND)) {
+            return over(3);
+        }
+        if (cursor.is(1, Meaning.EACH) && !cursor.is(2, Meaning.ST)) {
+            inTotal = true;
+            return over(2);
+        }
+        if (!cursor.is(1, Meaning.TOTAL) && !cursor.is(1, Meaning.ROUND) && !cursor.is(1, Meaning.THE)) {
+            return Unit.NO_COUNT;
+        }
+        cursor.next();
+        cursor.skip(Meaning.THE, Meaning.ROUND);
+        return Unit.MORE;
+    }
+
+    private void count(int number) {
+        if (inTotal) {
+            total = number;
+            ofStitches = true;
+            return;
+        }
+        all += number;
+        if (counted) {
+            ofStitches = true;
+            stitches += number;
+        }
+    }
+}
