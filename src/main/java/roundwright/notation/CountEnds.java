@@ -19,9 +19,8 @@ final class CountEnds {
         boolean over = place > ahead || cursor.is(place, Meaning.FINISH);
         for (; over && !cursor.is(place, Meaning.FINISH); place++) {
             over = switch (cursor.peek(place).meaning()) {
-                case INC, DEC, INVDEC, TOG, SKIP, SPECIAL, TIMES, REPEAT, STAR, STARS, EACH, AROUND, TOEND, EVEN ->
-                    false;
-                case YOUHAVE, TOTAL, EQUALS -> false;
+                case INC, DEC, INVDEC, TOG, SKIP, SPECIAL, TIMES, REPEAT, STAR, STARS, EACH, AROUND, TOEND -> false;
+                case YOUHAVE, TOTAL, EQUALS -> !figure(place + 1);
                 case STITCH -> joinedTo(place - 1);
                 case NUMBER ->
                     cursor.is(place - 1, Meaning.CHAIN)
@@ -51,7 +50,9 @@ final class CountEnds {
         while (found && unitOrMark(cursor.peek(place + units).meaning())) {
             units++;
         }
-        return found && (place > 0 || units > 1) && cursor.is(place + units, Meaning.FINISH);
+        boolean ends = cursor.is(place + units, Meaning.FINISH)
+                || place > 0 && cursor.peek(place + units - 1).meaning().parts() && nothingAfter(place + units - 1);
+        return found && (place > 0 || units > 1) && ends;
     }
 
     /** Whether the number at the cursor belongs to the words before it: "the last 2 sts", "rounds 9 and 10". */
@@ -75,6 +76,14 @@ final class CountEnds {
             case CHAIN -> false;
             default -> after.makes();
         };
+    }
+
+    private boolean figure(int ahead) {
+        int place = ahead;
+        while (cursor.is(place, Meaning.COLON) || cursor.is(place, Meaning.OF) || cursor.is(place, Meaning.EQUALS)) {
+            place++;
+        }
+        return cursor.is(place, Meaning.NUMBER);
     }
 
     private boolean joinedTo(int ahead) {

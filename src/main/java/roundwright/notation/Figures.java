@@ -104,7 +104,10 @@ final class Figures {
         parts++;
         counted = true;
         inTotal = false;
-        cursor.accept(Meaning.DASH);
+        if (cursor.is(Meaning.DASH)
+                && (cursor.is(1, Meaning.ST) || cursor.peek(1).meaning().makes())) {
+            cursor.next();
+        }
         Unit unit = Unit.MORE;
         while (unit == Unit.MORE) {
             unit = unitWord();

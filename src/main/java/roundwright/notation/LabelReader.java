@@ -337,7 +337,8 @@ final class LabelReader {
 
     /** "Rnd 4 in red:", "Rnd 4 in B:". */
     private boolean inColour(int ahead) {
-        int name = cursor.is(ahead + 1, Meaning.THE) ? ahead + 2 : ahead + 1;
+        boolean article = cursor.is(ahead + 1, Meaning.THE) && !cursor.is(ahead + 2, Meaning.COLON);
+        int name = article ? ahead + 2 : ahead + 1;
         return cursor.is(name + 1, Meaning.COLON)
                 || cursor.is(name, Meaning.COLOUR) && cursor.is(name + 2, Meaning.COLON);
     }

@@ -104,7 +104,7 @@ final class Meant {
         if (place == null) {
             return unplaced();
         }
-        boolean often = times && (number > SMALL || place.number == number) && !place.fromHook;
+        boolean often = times && (number > SMALL || place.number == number && !place.each) && !place.fromHook;
         int each = often && place.target != Target.RING ? 1 : Math.max(1, number);
         if (place.everyNth > 1 && each > 1) {
             return everyNth(increase(each, 1));

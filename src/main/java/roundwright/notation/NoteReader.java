@@ -53,7 +53,11 @@ final class NoteReader {
     }
 
     private boolean countAhead() {
-        return cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.EQUALS) || workAhead(1);
+        return switch (cursor.peek(1).meaning()) {
+            case NUMBER, EQUALS, YOUHAVE, TOTAL -> true;
+            case NOW -> cursor.is(2, Meaning.NUMBER);
+            default -> workAhead(1);
+        };
     }
 
     /** Whether a step begins so many tokens on. */

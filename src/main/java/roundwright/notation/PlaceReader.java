@@ -186,7 +186,7 @@ final class PlaceReader {
             cursor.next();
             return true;
         }
-        if (place.noun && place.next && !place.each && place.number <= 1) {
+        if (place.next && !place.each && place.number <= 1) {
             return false;
         }
         cursor.next();
@@ -206,6 +206,7 @@ final class PlaceReader {
         if (place.noun && !token.is(Meaning.REMAINING) && !place.top) {
             return false;
         }
+        place.noun &= !(place.top && (token.is(Meaning.EACH) || token.is(Meaning.NEXT)));
         switch (token.meaning()) {
             case EACH, PER ->
                 place.each = !(cursor.is(1, Meaning.IN)
@@ -331,6 +332,10 @@ final class PlaceReader {
 
     /** "in next 5 sc": the stitch is what is worked into, once something says which ones. */
     private boolean stitchAsNoun(Place place, Token token) {
+        boolean step = token.is(Meaning.INC) || token.is(Meaning.DEC) || token.is(Meaning.INVDEC);
+        if (step && (cursor.is(1, Meaning.NEXT) || cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.NUMBER))) {
+            return false;
+        }
         boolean told = place.each
                 || place.next
                 || place.same
@@ -409,6 +414,7 @@ final class PlaceReader {
                 || after == Meaning.TOEND
                 || after == Meaning.AROUND
                 || after == Meaning.REPEAT
+                || after == Meaning.OPEN
                 || after == Meaning.STAR;
         boolean noun = ends && cursor.peek(-1).is(Meaning.IN)
                 || after == Meaning.ST

@@ -31,11 +31,9 @@ final class RepeatWords {
         if (first == Meaning.REPEAT || first == Meaning.CONTINUE && cursor.is(1, Meaning.REPEAT)) {
             return repeat();
         }
-        if (first == Meaning.AROUND
-                || first == Meaning.TOEND
-                || first == Meaning.ACROSS
-                || first == Meaning.ROUND && (!cursor.is(1, Meaning.NUMBER) || cursor.is(2, Meaning.ST))) {
+        if (first == Meaning.AROUND || first == Meaning.TOEND || first == Meaning.ACROSS || roundEnds()) {
             cursor.next();
+            overRound();
             return new Often(filled(), false, false, false, false);
         }
         if (first == Meaning.FOR && wholeRound()) {
@@ -132,7 +130,12 @@ final class RepeatWords {
         boolean star = false;
         while (true) {
             switch (cursor.peek().meaning()) {
-                case STAR, STARS -> star = true;
+                case STAR, STARS -> {
+                    if (cursor.is(1, Meaning.NUMBER) && new CountEnds(cursor).closes()) {
+                        return star;
+                    }
+                    star = true;
+                }
                 case FROM ->
                     star |= cursor.is(1, Meaning.STAR)
                             || cursor.is(1, Meaning.STARS)
@@ -176,9 +179,10 @@ final class RepeatWords {
         if (wholeRound()) {
             return Times.FULL;
         }
-        boolean round = cursor.is(Meaning.ROUND) && (!cursor.is(1, Meaning.NUMBER) || cursor.is(2, Meaning.ST));
+        boolean round = roundEnds();
         if (round || cursor.is(Meaning.AROUND) || cursor.is(Meaning.TOEND) || cursor.is(Meaning.ACROSS)) {
             cursor.next();
+            overRound();
             return filled();
         }
         if (cursor.is(Meaning.TO)
@@ -196,12 +200,29 @@ final class RepeatWords {
         return null;
     }
 
+    /** "to end … of the rnd". */
+    private void overRound() {
+        int round = cursor.is(1, Meaning.THE) ? 2 : 1;
+        if (cursor.is(Meaning.OF) && cursor.is(round, Meaning.ROUND)) {
+            cursor.at += round + 1;
+        }
+    }
+
+    /** Whether "round" at the cursor is all that is round, and no other round is named: a number after it may be the count. */
+    private boolean roundEnds() {
+        return cursor.is(Meaning.ROUND) && (!cursor.is(1, Meaning.NUMBER) || unit(2));
+    }
+
+    private boolean unit(int ahead) {
+        return cursor.is(ahead, Meaning.ST) || cursor.is(ahead, Meaning.TOTAL) || cursor.is(ahead, Meaning.YOUHAVE);
+    }
+
     /** "for the whole round", "for the rest of the round". */
     private boolean wholeRound() {
         int begin = cursor.at;
         boolean told = cursor.accept(Meaning.FOR);
         cursor.skip(Meaning.THE, Meaning.REMAINING, Meaning.OF);
-        boolean round = cursor.accept(Meaning.AROUND) || cursor.is(Meaning.ROUND) && !cursor.is(1, Meaning.NUMBER);
+        boolean round = cursor.accept(Meaning.AROUND) || roundEnds();
         cursor.accept(Meaning.ROUND);
         if (!told || !round) {
             cursor.at = begin;
@@ -243,7 +264,7 @@ final class RepeatWords {
             more |= cursor.is(Meaning.MORE);
             cursor.next();
             cursor.accept(Meaning.TIMES);
-        } else if (repeat && cursor.is(Meaning.NUMBER) || jammed()) {
+        } else if (repeat && cursor.is(Meaning.NUMBER) && !unit(1) || jammed()) {
             number = cursor.next().value();
         } else {
             cursor.at = begin;

@@ -32,9 +32,13 @@ final class Scanner {
     }
 
     private char repeatedFrom() {
-        int from = text.indexOf("rom ");
-        int mark = from + 4;
-        return from > 0 && mark < length && "+#^~@%$!".indexOf(folded[mark]) >= 0 ? folded[mark] : '*';
+        for (int i = 1; i + 4 < length; i++) {
+            boolean from = folded[i] == 'r' && folded[i + 1] == 'o' && folded[i + 2] == 'm' && folded[i + 3] == ' ';
+            if (from && "+#^~@%$!".indexOf(folded[i + 4]) >= 0) {
+                return folded[i + 4];
+            }
+        }
+        return '*';
     }
 
     static List<Token> scan(String text, Vocabulary vocabulary) {
@@ -221,7 +225,8 @@ final class Scanner {
         if (end - at == 1 && folded[at] == 'w' && end < length && folded[end] == '/') {
             return end + 1;
         }
-        boolean dotted = end < length && folded[end] == '.' && end - at <= 6;
+        boolean whole = end - at == 4 && folded[at] == 'n' && folded[at + 2] == 'x';
+        boolean dotted = end < length && folded[end] == '.' && end - at <= 6 && !whole;
         int next = end + 1;
         while (dotted && next < length && folded[next] == ' ') {
             next++;
@@ -320,7 +325,9 @@ final class Scanner {
         while (i < length && folded[i] == ' ') {
             i++;
         }
-        return text.startsWith("mm", i) || text.startsWith("cm", i) || text.startsWith("in", i);
+        return text.startsWith("mm", i)
+                || text.startsWith("cm", i)
+                || text.startsWith("in", i) && (i + 2 >= length || !letter(folded[i + 2]));
     }
 
     private boolean ordinal(long value, int i) {

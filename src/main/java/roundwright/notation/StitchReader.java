@@ -41,6 +41,8 @@ final class StitchReader {
         boolean swallowedNumber;
         int skipped;
         boolean first;
+        /** Goes on until the round is full ("dec every 2 sts"). */
+        boolean fills;
         /** All that is left of the round. */
         boolean rest;
 
@@ -314,11 +316,12 @@ final class StitchReader {
         core.name = token.name() == null ? line.lastName : token.name();
         int before = cursor.at;
         cursor.skip(Meaning.IN, Meaning.THE, Meaning.NEXT);
-        boolean every = cursor.accept(Meaning.EACH);
+        boolean every = cursor.accept(Meaning.EACH) && !cursor.is(Meaning.ST);
         boolean over =
                 before < cursor.at && cursor.is(Meaning.NUMBER) && cursor.peek().value() <= 4;
         if (over) {
             core.takes = cursor.next().value();
+            core.fills = every;
             cursor.skip(Meaning.ST, Meaning.STITCH);
             cursor.skip(Meaning.TOG);
         } else {
@@ -394,6 +397,9 @@ final class StitchReader {
         Node node = new Meant(line, unit, number, timesNumber, after, where).node();
         if (where == null && core.manner == Manner.PLAIN) {
             line.unplaced(node, unit, number);
+        }
+        if (core.fills && node instanceof Work work && work.times().equals(Times.ONCE)) {
+            return work.times(Times.FULL);
         }
         if (cursor.done() && cursor.is(-1, Meaning.NUMBER) && before == 0 && shapes(core)) {
             return orCount(node, unit);
@@ -509,7 +515,7 @@ final class StitchReader {
                 || after == Meaning.AND
                 || after == Meaning.SHUT
                 || after == Meaning.EQUALS
-                || after == Meaning.OPEN && cursor.is(4, Meaning.NUMBER) && cursor.is(5, Meaning.SHUT);
+                || after == Meaning.OPEN && cursor.is(4, Meaning.NUMBER);
         if (!number || !goesOn || after != Meaning.SHUT && !stepsAhead(3)) {
             return 0;
         }

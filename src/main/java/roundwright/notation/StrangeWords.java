@@ -114,7 +114,8 @@ final class StrangeWords {
     /** Words after the count that have no step in them: "(12), which is twice as many". */
     boolean remark(Token token) {
         boolean words = switch (token.meaning()) {
-            case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS -> true;
+            case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS, ST, IT, OTHER ->
+                true;
             case INC, DEC, INVDEC, STITCH ->
                 cursor.is(-1, Meaning.DASH) && cursor.peek(-1).spaced();
             default -> false;
@@ -123,7 +124,7 @@ final class StrangeWords {
                 || depth > 0
                 || !line.counted
                 || !line.worked
-                || !items.parted
+                || !items.parted && !cursor.is(-1, Meaning.SHUT)
                 || numberedStepsAhead()
                 || notes.stepAhead(0) && !cursor.is(-1, Meaning.DASH)) {
             return false;
@@ -146,7 +147,12 @@ final class StrangeWords {
     boolean stepsAhead() {
         for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
             switch (cursor.peek(ahead).meaning()) {
-                case STITCH, SPECIAL, INC, DEC, INVDEC -> {
+                case STITCH -> {
+                    if (!joinedTo(ahead - 1)) {
+                        return true;
+                    }
+                }
+                case SPECIAL, INC, DEC, INVDEC -> {
                     return true;
                 }
                 case NOTE, JOIN, OPEN -> {
@@ -165,12 +171,19 @@ final class StrangeWords {
         return alone && !items.empty() && "\u2022\u00b7~>\u2013\u00bb\u2219\u25cf\u25aa".indexOf(mark) >= 0;
     }
 
+    private boolean joinedTo(int ahead) {
+        return switch (cursor.peek(ahead).meaning()) {
+            case FIRST, START, ORDINAL, TOP -> true;
+            default -> false;
+        };
+    }
+
     private static boolean strange(char mark) {
         return "|\"#'^`".indexOf(mark) < 0;
     }
 
     /** Whether the mark shows that something is left out, wherever it stands before the count. */
     private boolean cut(char mark) {
-        return "?\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted;
+        return "?\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted && !cursor.is(Meaning.OPEN);
     }
 }

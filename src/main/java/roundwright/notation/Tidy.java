@@ -89,6 +89,9 @@ final class Tidy {
                     || meaning(place + 2).makes() && meaning(place + 3) != Meaning.SHUT;
         }
         boolean numbered = meaning(place) == Meaning.NUMBER;
+        while (numbered && (meaning(place + 1) == Meaning.ST || meaning(place + 1) == Meaning.FILLER)) {
+            place++;
+        }
         boolean makes = meaning(numbered ? place + 1 : place).makes() || numbered && meaning(place + 1) == Meaning.IN;
         return makes
                 && !(numbered
