@@ -112,6 +112,11 @@ public final class GroupPicture {
                 .toList();
     }
 
+    /** Whether anybody has reported a count yet; until then the picture is that of any beginners. */
+    public boolean hasCounts() {
+        return explanations.values().stream().anyMatch(own -> !own.isEmpty());
+    }
+
     /** The explanation of every report of a student, in their order, by the student's own rates. */
     public List<Explanation> explanations(StudentId student) {
         return explanations.getOrDefault(student, List.of());

@@ -35,8 +35,13 @@ final class LessonOutlook {
         return outlook(work, places, group)
                 .filter(outlook -> outlook.wrong() >= WORTH_SAYING)
                 .limit(MOST_ROUNDS)
-                .map(outlook -> outlook.words(group.isPresent() ? students : USUAL_GROUP, sentences))
+                .map(outlook -> outlook.words(size(students), sentences))
                 .toList();
+    }
+
+    /** How many people are spoken of: the group, or one of the usual size where nobody is known. */
+    static int size(int students) {
+        return students == 0 ? USUAL_GROUP : students;
     }
 
     private static Stream<Outlook> outlook(CourseWork work, List<RoundPlace> places, Optional<GroupPicture> group) {

@@ -67,7 +67,8 @@ public final class TeacherSheet {
         if (hard.isEmpty()) {
             return List.of();
         }
-        String from = group.isPresent() ? WORDS.say("outlook-learned") : WORDS.say("outlook-usual");
+        boolean learned = group.map(GroupPicture::hasCounts).orElse(false);
+        String from = learned ? WORDS.say("outlook-learned") : WORDS.say("outlook-usual", LessonOutlook.size(students));
         return List.of(Element.styled("p", "lead", from), Boxes.list(hard));
     }
 

@@ -30,6 +30,11 @@ final class PdfFonts {
         }
     }
 
+    /** The font that steps in for the others. */
+    static byte[] stepsIn() {
+        return FILES.computeIfAbsent("Marks-Regular", PdfFonts::read);
+    }
+
     private static InputStream open(String file) {
         return new ByteArrayInputStream(FILES.computeIfAbsent(file, PdfFonts::read));
     }

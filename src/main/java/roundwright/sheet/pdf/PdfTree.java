@@ -45,15 +45,36 @@ final class PdfTree {
         if (node instanceof Element element) {
             return element(element);
         }
-        return node instanceof Picture picture ? picture(picture) : document.createTextNode(((Text) node).words());
+        return node instanceof Picture picture ? picture(picture) : text((Text) node);
+    }
+
+    private org.w3c.dom.Node text(Text text) {
+        org.w3c.dom.DocumentFragment pieces = document.createDocumentFragment();
+        for (OutlinedText.Run run : OutlinedText.runs(text.words())) {
+            pieces.appendChild(run.drawing()
+                    .<org.w3c.dom.Node>map(this::outlined)
+                    .orElseGet(() -> document.createTextNode(run.words())));
+        }
+        return pieces;
+    }
+
+    private org.w3c.dom.Element outlined(Picture drawing) {
+        return object(
+                drawing,
+                "width: " + OutlinedText.width(drawing) + "em; height: " + OutlinedText.HEIGHT + "em; vertical-align: -"
+                        + OutlinedText.DEPTH + "em");
     }
 
     private org.w3c.dom.Element picture(Picture picture) {
+        return object(picture, "width: " + picture.width() + "pt; height: " + picture.height() + "pt");
+    }
+
+    private org.w3c.dom.Element object(Picture picture, String size) {
         org.w3c.dom.Element object = document.createElement("object");
         object.setAttribute("type", PICTURE);
         object.setAttribute("data", String.valueOf(pictures.size()));
         object.setAttribute("alt", picture.words());
-        object.setAttribute("style", "width: " + picture.width() + "pt; height: " + picture.height() + "pt");
+        object.setAttribute("style", size);
         pictures.add(picture);
         return object;
     }
