@@ -30,7 +30,13 @@ public final class Commands {
                 new MistakesCommand(terminal),
                 new MessagesCommand(terminal),
                 new SheetsCommand(terminal, Clock.systemUTC()),
-                new SampleCommand(terminal, Clock.systemUTC()));
+                new SampleCommand(terminal, Clock.systemUTC()),
+                new BackupCommand(terminal, Clock.systemUTC()),
+                new RestoreCommand(terminal, Clock.systemUTC()),
+                new RescueCommand(terminal),
+                new ExportCommand(terminal, Clock.systemUTC()),
+                new InitialsCommand(terminal, Clock.systemUTC()),
+                new EraseCommand(terminal, Clock.systemUTC()));
     }
 
     /** Runs one command line and returns its exit status. Nothing but the terminal is written to, and nothing is thrown. */

@@ -20,11 +20,11 @@ public final class PreparedCopy implements AutoCloseable {
     }
 
     /**
-     * Copies a backup, for a while, to where another file is kept.
+     * Copies a backup, for a while, to where another file is kept, or is to be.
      *
      * @throws StoreException where the backup is not one of ours, newer, or damaged
      */
-    static PreparedCopy of(Path backup, Path beside) throws StoreException {
+    public static PreparedCopy of(Path backup, Path beside) throws StoreException {
         if (!Files.isRegularFile(backup)) {
             throw Files.isDirectory(backup)
                     ? StoreException.Foreign.folder(backup)

@@ -1,5 +1,6 @@
 package roundwright.workbook;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import roundwright.group.RegisterMark;
 import roundwright.group.Session;
 import roundwright.group.Student;
 import roundwright.store.KeptCourse;
+import roundwright.wording.Wording;
 
 /**
  * What would change if one state of the file took the place of another.
@@ -54,6 +56,9 @@ public record Difference(
         }
     }
 
+    private static final Wording WORDS = Wording.of("workbook");
+    private static final int MOST_NAMES = 12;
+
     /** Compares what is with what would be. */
     static Difference between(WorkbookView now, WorkbookView then) {
         return new Difference(
@@ -72,6 +77,39 @@ public record Difference(
         return Stream.of(coursesBack, coursesLost, coursesChanged, studentsBack, studentsLost)
                         .allMatch(List::isEmpty)
                 && Stream.of(counts, sessions, notes).allMatch(each -> each.back() + each.lost() == 0);
+    }
+
+    /** What a person is told of it, a sentence each. */
+    public List<String> sentences() {
+        List<String> said = new ArrayList<>();
+        if (nothing()) {
+            said.add(WORDS.say("difference.nothing"));
+        }
+        add(said, "courses-back", coursesBack);
+        add(said, "courses-lost", coursesLost);
+        add(said, "courses-changed", coursesChanged);
+        add(said, "students-back", studentsBack);
+        add(said, "students-lost", studentsLost);
+        add(said, "counts", counts);
+        add(said, "sessions", sessions);
+        add(said, "notes", notes);
+        return said;
+    }
+
+    private static void add(List<String> said, String key, List<String> names) {
+        if (!names.isEmpty()) {
+            List<String> shown = new ArrayList<>(names.subList(0, Math.min(MOST_NAMES, names.size())));
+            if (names.size() > MOST_NAMES) {
+                shown.add(WORDS.say("difference.others", names.size() - MOST_NAMES));
+            }
+            said.add(WORDS.say("difference." + key, Wording.list(shown)));
+        }
+    }
+
+    private static void add(List<String> said, String key, Tally tally) {
+        if (tally.back() + tally.lost() > 0) {
+            said.add(WORDS.say("difference." + key, tally.back(), tally.lost()));
+        }
     }
 
     private static <V> List<String> names(Map<Object, V> from, Map<Object, V> in, Function<V, String> name) {

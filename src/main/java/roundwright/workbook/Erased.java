@@ -1,10 +1,12 @@
 package roundwright.workbook;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
 import roundwright.store.ErasedBackups;
+import roundwright.wording.Wording;
 
 /**
  * What was erased of a student.
@@ -19,6 +21,8 @@ import roundwright.store.ErasedBackups;
  */
 public record Erased(
         String name, int reports, int marks, int notes, List<String> mentions, int backups, List<Path> backupsLeft) {
+    private static final Wording WORDS = Wording.of("workbook");
+
     static Erased planned(WorkbookView view, StudentId id) {
         Student student = Lookup.student(view, id);
         List<Held> held = Held.about(view, id);
@@ -30,6 +34,21 @@ public record Erased(
                 Mentions.of(view, student),
                 0,
                 List.of());
+    }
+
+    /**
+     * What the person is told, a sentence each.
+     *
+     * @param fromBackups whether the dated copies were gone through, too
+     */
+    public List<String> sentences(boolean fromBackups) {
+        List<String> said = new ArrayList<>();
+        said.add(WORDS.say("erased.what", name, reports, marks, notes));
+        said.add(fromBackups ? WORDS.say("erased.backups", backups) : WORDS.say("erased.not-from-backups"));
+        if (!mentions.isEmpty()) {
+            said.add(WORDS.say("erased.mentions", Wording.list(mentions)));
+        }
+        return said;
     }
 
     Erased withBackups(ErasedBackups copies) {

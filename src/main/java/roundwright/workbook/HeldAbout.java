@@ -1,6 +1,8 @@
 package roundwright.workbook;
 
+import java.text.Normalizer;
 import java.time.LocalDate;
+import java.util.Locale;
 import roundwright.group.StudentId;
 
 /**
@@ -11,6 +13,18 @@ import roundwright.group.StudentId;
  * @param json the same, to be read by a program
  */
 public record HeldAbout(String name, String text, String json) {
+    private static final int LONGEST = 40;
+
+    /** A name for a file with it, which every system takes. */
+    public String fileName() {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}+", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        return "kept-about-" + (plain.isEmpty() ? "student" : plain.substring(0, Math.min(LONGEST, plain.length())));
+    }
+
     /** @param today the date that is written on it */
     public static HeldAbout of(WorkbookView view, StudentId id, LocalDate today) {
         var student = Lookup.student(view, id);
