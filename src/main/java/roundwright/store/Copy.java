@@ -1,9 +1,9 @@
 package roundwright.store;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import roundwright.wording.Wording;
 
 /** Copies of the whole file by the database's own backup call; one gets its name only when it has been opened and found whole. */
@@ -31,7 +31,7 @@ final class Copy {
 
     /** How many rows each table has. */
     static Map<String, Integer> rows(Database database) throws StoreException {
-        Map<String, Integer> rows = new TreeMap<>();
+        Map<String, Integer> rows = new LinkedHashMap<>();
         for (String table : tables(database)) {
             rows.put(
                     table,
@@ -41,9 +41,10 @@ final class Copy {
         return rows;
     }
 
+    /** Every table, in the order in which they came into being. */
     static List<String> tables(Database database) throws StoreException {
         return database.query(
-                "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name",
+                "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
                 row -> row.text("name"));
     }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import roundwright.store.pages.FoundRow;
 import roundwright.store.pages.PageFile;
 
@@ -36,7 +35,7 @@ public final class Rescue {
     private final List<TableForm> forms;
     private final Map<Integer, String> owners = new HashMap<>();
     private final Set<Integer> ofIndexes = new HashSet<>();
-    private final Map<String, Integer> refused = new TreeMap<>();
+    private final Map<String, Integer> refused = new LinkedHashMap<>();
     private int doubtful;
 
     private Rescue(Database database, PageFile file) throws StoreException {

@@ -114,7 +114,7 @@ class DataCommandsTest {
         String saved = folder.resolve("saved.db").toString();
         CommandRun run = CommandRun.of("rescue", damaged.toString(), "--into", saved);
         assertEquals(1, run.status(), run.err());
-        assertTrue(run.out().startsWith("Saved: 1 course, 1 group, 5 students"), run.out());
+        assertTrue(run.out().startsWith("Saved: 1 course, 1 group, 5 students, 5 places in groups"), run.out());
         assertEquals(5, group(saved).students().size());
     }
 
