@@ -54,7 +54,7 @@ final class Document {
             sections.add(head);
             boolean charts = holds(inner, "charts");
             String kept = charts ? "section with-charts" : holds(inner, "part") ? "section worked-rounds" : "section";
-            body.add(Element.styled("div", kept, head, inner));
+            body.add(Element.styled("div", kept, SectionStart.of(head, inner)));
         }
         return this;
     }

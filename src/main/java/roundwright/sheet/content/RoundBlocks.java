@@ -2,6 +2,7 @@ package roundwright.sheet.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import roundwright.pattern.Round;
 import roundwright.sheet.markup.Element;
 import roundwright.wording.Wording;
@@ -15,13 +16,28 @@ final class RoundBlocks {
     static List<Element> of(List<WorkItem> items) {
         List<Element> blocks = new ArrayList<>();
         for (List<WorkItem> part : RoundTable.byPart(items)) {
-            Element block =
-                    Element.styled("div", "part", Element.of("h3", part.get(0).part()));
-            part.forEach(item ->
-                    block.add(item.round().map(round -> round(item, round)).orElseGet(() -> between(item))));
-            blocks.add(block);
+            // the name of a part stands on the page of its first round
+            int upTo = firstRound(part) + 1;
+            Element first = Element.styled(
+                    "div",
+                    "first",
+                    Element.of("h3", part.get(0).part()),
+                    part.stream().limit(upTo).map(RoundBlocks::item).toList());
+            List<Element> rest = part.stream().skip(upTo).map(RoundBlocks::item).toList();
+            blocks.add(Element.styled("div", "part", first, rest));
         }
         return blocks;
+    }
+
+    private static int firstRound(List<WorkItem> part) {
+        return IntStream.range(0, part.size())
+                .filter(i -> part.get(i).round().isPresent())
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static Element item(WorkItem item) {
+        return item.round().map(round -> round(item, round)).orElseGet(() -> between(item));
     }
 
     private static Element round(WorkItem item, Round round) {
