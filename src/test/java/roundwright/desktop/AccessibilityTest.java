@@ -66,6 +66,8 @@ class AccessibilityTest {
                 Deed.ADD_GROUP,
                 Deed.ADD_STUDENTS,
                 Deed.EDIT_STUDENT,
+                Deed.BACKUPS,
+                Deed.ERASE_STUDENT,
                 Deed.REGISTER,
                 Deed.NOTE,
                 Deed.KEYS,

@@ -99,6 +99,11 @@ public final class DeskOnFile implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> chooseDataFile() {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> chooseTarget(String suggested) {
             return Optional.empty();
         }

@@ -122,7 +122,14 @@ class PicturesTest {
     @Test
     void cards() {
         for (Deed deed : List.of(
-                Deed.FIND, Deed.REGISTER, Deed.ADD_STUDENTS, Deed.PASTE_PATTERN, Deed.KEYS, Deed.EDIT_STUDENT)) {
+                Deed.FIND,
+                Deed.REGISTER,
+                Deed.ADD_STUDENTS,
+                Deed.PASTE_PATTERN,
+                Deed.KEYS,
+                Deed.EDIT_STUDENT,
+                Deed.BACKUPS,
+                Deed.ERASE_STUDENT)) {
             paint("card-" + deed.name().toLowerCase(Locale.ROOT), file -> {
                 MainPanel panel = onPage(file, Page.COUNTS);
                 panel.deeds().perform(deed);

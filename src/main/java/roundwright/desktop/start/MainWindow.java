@@ -115,6 +115,15 @@ final class MainWindow implements Frame {
     }
 
     @Override
+    public Optional<Path> chooseDataFile() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileFilter(new FileNameExtensionFilter(WORDS.say("data-files"), "db"));
+        return chooser.showOpenDialog(frame) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    @Override
     public Optional<Path> chooseTarget(String suggested) {
         JFileChooser chooser = chooser();
         if (!suggested.endsWith(".md")) {

@@ -19,8 +19,11 @@ import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
 import roundwright.desktop.work.EventThreadGuard;
 import roundwright.desktop.work.PauseWatch;
+import roundwright.desktop.work.Task;
 import roundwright.desktop.work.Work;
+import roundwright.store.Backup;
 import roundwright.store.NativeLibrary;
+import roundwright.store.Permissions;
 import roundwright.store.StoreException;
 import roundwright.wording.Wording;
 import roundwright.workbook.Workbook;
@@ -38,11 +41,13 @@ public final class Start {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final Folders folders;
+    private final Path file;
     private final boolean sample;
     private final CompletableFuture<Opened> opening;
 
-    private Start(Folders folders, boolean sample, CompletableFuture<Opened> opening) {
+    private Start(Folders folders, Path file, boolean sample, CompletableFuture<Opened> opening) {
         this.folders = folders;
+        this.file = file;
         this.sample = sample;
         this.opening = opening;
     }
@@ -60,18 +65,18 @@ public final class Start {
             return Opened.of(workbook(file, folders));
         });
         LookSettings look = LookSettings.read(folders.settings());
-        SwingUtilities.invokeLater(() -> new Start(folders, sample, opening).show(look));
+        SwingUtilities.invokeLater(() -> new Start(folders, file.orElse(folders.file()), sample, opening).show(look));
     }
 
     private static Workbook workbook(Optional<Path> file, Folders folders) {
         try {
             Path wanted = file.orElse(folders.file());
             if (file.isEmpty() && Files.notExists(wanted)) {
-                Files.createDirectories(folders.data());
+                Permissions.makeFolder(folders.data());
                 return Workbook.create(wanted, folders.backups(), Clock.systemDefaultZone());
             }
             return Workbook.open(wanted, folders.backups(), Clock.systemDefaultZone());
-        } catch (StoreException | java.io.IOException failure) {
+        } catch (StoreException failure) {
             throw new CompletionException(failure);
         }
     }
@@ -82,21 +87,32 @@ public final class Start {
         look.theme().install(look.zoom());
         MainWindow window = new MainWindow(folders, look);
         window.frame().setVisible(true);
-        opening.whenComplete((opened, failure) -> SwingUtilities.invokeLater(() -> {
-            if (failure == null) {
-                fill(window, opened);
-            } else {
-                refuse(window, failure);
-            }
-        }));
+        open(window, opening);
         Glyph.prepareAll(opening::isDone);
     }
 
-    private static void refuse(MainWindow window, Throwable failure) {
-        Throwable reason = failure instanceof CompletionException ? failure.getCause() : failure;
+    private void open(MainWindow window, CompletableFuture<Opened> reading) {
+        reading.whenComplete((opened, failure) -> SwingUtilities.invokeLater(() -> {
+            if (failure == null) {
+                fill(window, opened);
+            } else {
+                refuse(window, failure instanceof CompletionException ? failure.getCause() : failure);
+            }
+        }));
+    }
+
+    private void refuse(MainWindow window, Throwable reason) {
         String sentence = WORDS.say("cannot-open", String.valueOf(reason.getMessage()));
         System.err.println(sentence);
-        JOptionPane.showMessageDialog(window.frame(), sentence, WORDS.say("window-title"), JOptionPane.WARNING_MESSAGE);
+        if (reason instanceof StoreException.Damaged
+                && new Damage(window.frame(), file, Clock.systemDefaultZone()).mended(sentence, folders.backups())) {
+            open(window, CompletableFuture.supplyAsync(() -> Opened.of(workbook(Optional.of(file), folders))));
+            return;
+        }
+        if (!(reason instanceof StoreException.Damaged)) {
+            JOptionPane.showMessageDialog(
+                    window.frame(), sentence, WORDS.say("window-title"), JOptionPane.WARNING_MESSAGE);
+        }
         window.frame().dispose();
     }
 
@@ -117,14 +133,35 @@ public final class Start {
             close(desk);
             return;
         }
-        Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
-                SwingUtilities.invokeLater(() -> desk.tell(WORDS.say("unexpected", String.valueOf(failure)))));
+        Thread.setDefaultUncaughtExceptionHandler(
+                new Trouble(window.frame(), () -> fill(window, Opened.of(opened.workbook()))));
         desk.open(opened.course());
         if (sample && desk.view().courses().isEmpty()) {
             Samples.names().stream().findFirst().flatMap(Sample::named).ifPresent(first -> first.openOn(desk));
         }
         MainPanel panel = window.fill(desk, new Insights(desk, Work.queue()), () -> close(desk));
         panel.whenPainted(() -> ready(window));
+        backUp(desk);
+    }
+
+    /** The state that the file was opened in is copied before anything is done to it. */
+    private static void backUp(Desk desk) {
+        desk.work().submit(new Task<Optional<Backup>>() {
+            @Override
+            public Optional<Backup> away() throws StoreException {
+                return desk.workbook().backUpIfDue();
+            }
+
+            @Override
+            public void here(Optional<Backup> made) {
+                // a copy that was made as always is nothing to tell
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                desk.tell(WORDS.say("no-backup", String.valueOf(failure.getMessage())));
+            }
+        });
     }
 
     private static void ready(MainWindow window) {

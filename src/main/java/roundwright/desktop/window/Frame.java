@@ -9,6 +9,9 @@ public interface Frame {
     /** Asks for a course file to open; empty where the person thinks better of it. */
     Optional<Path> chooseFile();
 
+    /** Asks for a file of this program, such as a backup on a stick. */
+    Optional<Path> chooseDataFile();
+
     /** Asks where to write a file of a suggested name. */
     Optional<Path> chooseTarget(String suggested);
 

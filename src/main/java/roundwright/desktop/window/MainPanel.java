@@ -29,6 +29,7 @@ import roundwright.desktop.look.Tone;
 import roundwright.desktop.next.NextPage;
 import roundwright.desktop.plan.PlanPage;
 import roundwright.desktop.planning.LessonsOnStrip;
+import roundwright.desktop.safety.SafetyDeeds;
 import roundwright.desktop.strip.StripPanel;
 import roundwright.desktop.strip.StripPresenter;
 import roundwright.desktop.stuck.StuckPage;
@@ -70,6 +71,7 @@ public final class MainPanel extends JPanel implements Asking {
         notice = new NoticeBar(desk::clearNotice);
         new WindowDeeds(desk, insights, deeds, this, frame).bind();
         SheetDeeds.bind(desk, deeds, this, frame);
+        SafetyDeeds.bind(desk, deeds, this, frame::chooseDataFile, frame::chooseTarget);
         holder.setOpaque(false);
         add(overlay);
         add(header);

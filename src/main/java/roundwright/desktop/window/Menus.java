@@ -65,6 +65,8 @@ final class Menus {
                         Deed.NOTE,
                         Deed.EDIT_STUDENT));
         menu.addSeparator();
+        add(menu, List.of(Deed.BACKUPS, Deed.SHARE_COPY, Deed.EXPORT_STUDENT, Deed.ERASE_STUDENT));
+        menu.addSeparator();
         add(menu, List.of(Deed.HIDE_NAMES, Deed.LIGHT_OR_DARK, Deed.LARGER, Deed.SMALLER, Deed.USUAL_SIZE));
         menu.addSeparator();
         add(menu, List.of(Deed.KEYS));

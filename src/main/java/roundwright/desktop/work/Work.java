@@ -59,6 +59,10 @@ public final class Work implements AutoCloseable {
             try {
                 R result = task.away();
                 here.execute(() -> finished(() -> task.here(result)));
+            } catch (RuntimeException | Error unforeseen) {
+                here.execute(() -> finished(() -> task.failed(new Unforeseen(unforeseen))));
+                Thread thread = Thread.currentThread();
+                thread.getUncaughtExceptionHandler().uncaughtException(thread, unforeseen);
             } catch (Exception failure) {
                 here.execute(() -> finished(() -> task.failed(failure)));
             }
@@ -72,8 +76,11 @@ public final class Work implements AutoCloseable {
 
     private void finished(Runnable half) {
         waiting.decrementAndGet();
-        half.run();
-        listener.run();
+        try {
+            half.run();
+        } finally {
+            listener.run();
+        }
     }
 
     /** Waits for the tasks that were handed in, and takes no more. */

@@ -1,0 +1,133 @@
+package roundwright.desktop.safety;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Asking;
+import roundwright.desktop.desk.Desk;
+import roundwright.desktop.look.Prose;
+import roundwright.store.Backup;
+import roundwright.wording.Wording;
+
+/** The dated copies of the file: where they are, what going back to one would change, and going back. */
+final class BackupsCard extends AskCard {
+    private static final Wording WORDS = Wording.of("desktop");
+
+    private final transient Desk desk;
+    private final transient Asking asking;
+    private final transient List<Path> paths = new ArrayList<>();
+    private final JComboBox<String> choice = new JComboBox<>();
+    private final Prose change = Prose.body("");
+    private final JButton back;
+
+    BackupsCard(Desk desk, Asking asking, java.util.function.Supplier<Optional<Path>> otherFile) {
+        super(WORDS.say("backups-head"), 560);
+        this.desk = desk;
+        this.asking = asking;
+        say(WORDS.say("backups-where", desk.workbook().backupFolder()));
+        row(WORDS.say("backups-choose"), choice, "");
+        body().below(1.5, change);
+        back = other(WORDS.say("backups-go-back"), this::goBack);
+        other(WORDS.say("backups-other-file"), () -> otherFile.get().ifPresent(this::add));
+        other(WORDS.say("backups-make"), this::make);
+        answer(WORDS.say("close"), asking::close);
+        back.setEnabled(false);
+        choice.addActionListener(event -> compare());
+        fillList();
+    }
+
+    private void fillList() {
+        desk.work()
+                .submit(new Asked<>(
+                        () -> desk.workbook().backups(),
+                        backups -> {
+                            paths.clear();
+                            choice.removeAllItems();
+                            for (Backup backup : backups) {
+                                paths.add(backup.file());
+                                choice.addItem(words(backup));
+                            }
+                            if (backups.isEmpty()) {
+                                change.setText(WORDS.say("backups-none"));
+                            }
+                        },
+                        this::refused));
+    }
+
+    private static String words(Backup backup) {
+        return DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm", Locale.UK)
+                .withZone(ZoneId.systemDefault())
+                .format(backup.when());
+    }
+
+    /** A file from elsewhere, as from a stick. */
+    private void add(Path path) {
+        paths.add(0, path);
+        choice.insertItemAt(String.valueOf(path.getFileName()), 0);
+        choice.setSelectedIndex(0);
+    }
+
+    private Optional<Path> chosen() {
+        int index = choice.getSelectedIndex();
+        return index >= 0 && index < paths.size() ? Optional.of(paths.get(index)) : Optional.empty();
+    }
+
+    private void compare() {
+        back.setEnabled(false);
+        chosen().ifPresent(path -> {
+            say(List.of(WORDS.say("backups-comparing")));
+            desk.work()
+                    .submit(new Asked<>(
+                            () -> desk.workbook().compareWith(path),
+                            difference -> {
+                                if (chosen().equals(Optional.of(path))) {
+                                    say(difference.sentences());
+                                    back.setEnabled(!difference.nothing());
+                                }
+                            },
+                            this::refused));
+        });
+    }
+
+    private void say(List<String> sentences) {
+        change.setText(String.join("\n", sentences));
+        revalidate();
+        if (getParent() != null) {
+            getParent().revalidate();
+        }
+    }
+
+    private void make() {
+        desk.work()
+                .submit(new Asked<>(
+                        () -> desk.workbook().backUp(),
+                        made -> {
+                            say(List.of(WORDS.say("backups-made", made.file().getFileName())));
+                            fillList();
+                        },
+                        this::refused));
+    }
+
+    private void goBack() {
+        chosen().ifPresent(path -> {
+            asking.close();
+            desk.work()
+                    .submit(new Asked<>(
+                            () -> desk.workbook().restore(path),
+                            kept -> desk.tell(
+                                    WORDS.say("backups-gone-back", kept.file().getFileName())),
+                            failure -> desk.tell(String.valueOf(failure.getMessage()))));
+        });
+    }
+
+    private void refused(Exception failure) {
+        say(List.of(String.valueOf(failure.getMessage())));
+    }
+}
