@@ -179,6 +179,7 @@ final class CountReader {
 
     private boolean marked() {
         cursor.skip(Meaning.EQUALS, Meaning.OPEN);
+        overEquation();
         boolean found = figures.read();
         cursor.accept(Meaning.SHUT);
         return found;
@@ -254,8 +255,13 @@ final class CountReader {
         return ahead;
     }
 
-    /** "…, 18 sc" as the last words: perhaps the count. Adds it as one that is not sure; the cursor stays. */
-    boolean perhaps() {
+    /**
+     * "…, 18 sc" as the last words: perhaps the count. Adds it as one that is not sure; the cursor stays.
+     *
+     * @param whole whether what stands before makes a whole round: then words after a full stop are surely the count
+     */
+    boolean perhaps(boolean whole) {
+        boolean surely = whole && line.worked && cursor.is(-1, Meaning.STOP);
         int begin = cursor.at;
         boolean named = (line.worked || line.taken) && cursor.is(Meaning.NUMBER) && unitAhead();
         if (!named) {
@@ -266,7 +272,7 @@ final class CountReader {
         cursor.skip(Meaning.ST);
         boolean last = ends.nothingAfter(0);
         if (last) {
-            line.counts.add(new Count(number, cursor.since(begin), line.taken));
+            line.counts.add(new Count(number, cursor.since(begin), line.taken || surely));
         }
         cursor.at = begin;
         return last;

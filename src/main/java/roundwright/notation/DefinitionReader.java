@@ -59,7 +59,8 @@ final class DefinitionReader {
                 case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE -> own = true;
                 case SPECIAL -> stitch = true;
                 case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE -> own |= cursor.is(1, Meaning.EQUALS);
-                case ST, OPEN, SHUT, START, WORK -> {}
+                case SHUT -> own = true;
+                case ST, OPEN, START, WORK -> {}
                 default -> {
                     if (token.is(Meaning.NUMBER) && words == 0
                             || token.is(Meaning.FINISH)

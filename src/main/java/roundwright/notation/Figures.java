@@ -129,6 +129,8 @@ final class Figures {
     private Unit unitWord() {
         return switch (cursor.peek().meaning()) {
             case SPECIAL -> {
+                boolean picots = cursor.peek().name() == StitchName.PICOT && parts > 1;
+                counted &= !picots;
                 ofGroups = true;
                 named = true;
                 yield over(1);

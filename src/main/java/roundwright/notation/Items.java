@@ -42,6 +42,11 @@ final class Items {
         nodes.set(nodes.size() - 1, ((Work) last()).times(Times.FULL));
     }
 
+    /** Whether the steps go on until the round is full, or are said to be repeated. */
+    boolean repeating() {
+        return !empty() && !bare() && nodes.stream().anyMatch(node -> !(node instanceof Note));
+    }
+
     boolean alone() {
         return nodes.size() == from + 1;
     }
@@ -157,7 +162,7 @@ final class Items {
         Node alone = repeated(bodyOf(bracket), often, bracket.span().to(words));
         boolean oneStep =
                 bodyOf(bracket).size() == 1 && (parted || !often.times().fills());
-        if (!often.repeat() && !oneStep || last == from) {
+        if (!often.repeat() && !oneStep || last == from || often.fromStar()) {
             nodes.set(last, alone);
             return;
         }

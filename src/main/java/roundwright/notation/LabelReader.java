@@ -222,11 +222,19 @@ final class LabelReader {
         cursor.skip(Meaning.FOR, Meaning.IN, Meaning.THE);
         int first = ordinalValue();
         int last = first;
+        while (first > 0 && cursor.is(Meaning.COMMA) && cursor.is(1, Meaning.ORDINAL)) {
+            cursor.next();
+            last = Math.max(last, ordinalValue());
+        }
         if (first > 0 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.TO) || cursor.is(Meaning.AND))) {
             int before = cursor.at;
             cursor.skip(Meaning.DASH, Meaning.TO, Meaning.AND);
-            last = Math.max(first, ordinalValue());
-            cursor.at = last == first ? before : cursor.at;
+            int upTo = ordinalValue();
+            cursor.at = upTo <= last ? before : cursor.at;
+            last = Math.max(last, upTo);
+        }
+        if (first > 0 && cursor.is(Meaning.WORK) && cursor.is(1, Meaning.ROUND)) {
+            cursor.next();
         }
         boolean bare = cursor.at > begin
                 && cursor.peek(-1).is(Meaning.ORDINAL)
@@ -286,6 +294,14 @@ final class LabelReader {
         if (!cursor.is(Meaning.NUMBER)) {
             return Optional.empty();
         }
+        boolean time = cursor.is(1, Meaning.COLON)
+                && cursor.is(2, Meaning.NUMBER)
+                && !cursor.peek(2).spaced();
+        if (time
+                && cursor.peek(2).end() - cursor.peek(2).start() == 2
+                && !cursor.peek(3).meaning().makes()) {
+            return Optional.empty();
+        }
         Label label = range(begin, false).orElseThrow();
         if (begin > 0 && cursor.peek(begin - cursor.at - 1).is(Meaning.MARK)) {
             return Optional.of(label);
@@ -304,13 +320,19 @@ final class LabelReader {
     private void overHeading() {
         overNameInBrackets();
         int begin = cursor.at;
+        boolean strange = false;
         for (int ahead = 0; ahead < FURTHEST; ahead++) {
             Token token = cursor.peek(ahead);
+            strange |= token.is(Meaning.UNKNOWN);
+            if (strange && token.meaning().makes()) {
+                break;
+            }
             if (token.is(Meaning.COLON)) {
                 cursor.at = begin + ahead;
                 break;
             }
-            if (token.meaning().makes()
+            boolean named = ahead > 0 && cursor.is(ahead + 1, Meaning.UNKNOWN) && cursor.is(ahead + 2, Meaning.COLON);
+            if (token.meaning().makes() && !named
                     || token.is(Meaning.FINISH)
                     || token.is(Meaning.MAGIC)
                     || token.is(Meaning.REPEAT)
@@ -324,14 +346,11 @@ final class LabelReader {
                 break;
             }
         }
-        cursor.skip(
-                Meaning.COLON,
-                Meaning.STOP,
-                Meaning.DASH,
-                Meaning.SHUT,
-                Meaning.COMMA,
-                Meaning.MARK,
-                Meaning.SEMICOLON);
+        cursor.skip(Meaning.COLON, Meaning.STOP, Meaning.DASH, Meaning.SHUT, Meaning.COMMA, Meaning.SEMICOLON);
+        while (cursor.peek().meaning().parts()
+                && "?\u00bf\u2026".indexOf(cursor.peek().value()) < 0) {
+            cursor.next();
+        }
         cursor.accept(Meaning.EQUALS);
     }
 
@@ -347,7 +366,8 @@ final class LabelReader {
     private void overNameInBrackets() {
         int ahead = 1;
         while (cursor.is(Meaning.OPEN) && ahead < FURTHEST && !cursor.is(ahead, Meaning.SHUT)) {
-            if (cursor.is(ahead, Meaning.NUMBER) || cursor.peek(ahead).meaning().makes()) {
+            boolean named = cursor.is(ahead + 1, Meaning.ROUND) && cursor.is(ahead + 2, Meaning.SHUT);
+            if (cursor.is(ahead, Meaning.NUMBER) || cursor.peek(ahead).meaning().makes() && !named) {
                 return;
             }
             ahead++;
@@ -367,6 +387,9 @@ final class LabelReader {
                 break;
             }
             told |= heads(cursor.next().meaning());
+        }
+        if (told && cursor.is(-1, Meaning.ROUND) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.COLON)) {
+            cursor.next();
         }
         if (told && cursor.peek().meaning().parts() && !cursor.is(Meaning.SLASH)) {
             overHeading();

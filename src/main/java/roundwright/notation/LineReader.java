@@ -139,7 +139,7 @@ public final class LineReader {
     private static boolean prose(Reading line) {
         Cursor cursor = line.cursor;
         cursor.at = 0;
-        if (measures(cursor)) {
+        if (measures(cursor) || talk(cursor)) {
             return true;
         }
         int strange = line.text.startsWith("I ") || line.text.startsWith("I'") || title(cursor) ? 2 : 0;
@@ -159,5 +159,17 @@ public final class LineReader {
             }
         }
         return strange >= 2;
+    }
+
+    /** Whether the line has so many words that are not of rounds that it only talks, whatever else it has. */
+    private static boolean talk(Cursor cursor) {
+        int strange = 0;
+        for (int i = 0; i < cursor.size(); i++) {
+            strange += cursor.is(i, Meaning.UNKNOWN) ? 1 : 0;
+            if (cursor.is(i, Meaning.NUMBER) && cursor.peek(i + 1).meaning().makes()) {
+                return false;
+            }
+        }
+        return strange >= 4 || strange >= 3 && 3 * strange >= cursor.size();
     }
 }

@@ -162,6 +162,9 @@ final class Meant {
     }
 
     private Node into(int each) {
+        if (place.fromHook && unit.stitch() == StitchName.SLIP && line.begun) {
+            return new Node.Note(unit.span(), Feature.OTHER);
+        }
         Target target = place.fromHook ? Target.FOUNDATION : place.target;
         line.ring |= target == Target.RING;
         line.foundation |= place.fromHook;
@@ -206,7 +209,8 @@ final class Meant {
     /** "N in next M sts": M stitches with one or N in each. */
     private Node inStitches(int each) {
         int stitches = Math.max(1, place.number);
-        if (each == 1 && number == 0 && place.plural && place.number == 0 && place.next) {
+        boolean torn = place.each && place.next && !place.noun && place.number == 0;
+        if (torn || each == 1 && number == 0 && place.plural && place.number == 0 && place.next) {
             line.doubt(unit.span());
         }
         if (each == 1) {

@@ -21,6 +21,7 @@ final class PlaceReader {
             case ACROSS -> whichStitches();
             case ROUND -> aroundPost();
             case TOEND -> false;
+            case SLASH -> perStitch();
             case IN ->
                 !thing(1)
                         && !cursor.is(1, Meaning.COLOUR)
@@ -48,6 +49,13 @@ final class PlaceReader {
             }
             place++;
         }
+    }
+
+    /** "2sc/st". */
+    private boolean perStitch() {
+        return !cursor.peek().spaced()
+                && cursor.is(1, Meaning.ST)
+                && !cursor.peek(1).spaced();
     }
 
     /** Whether words at the cursor begin to say where. */
@@ -110,6 +118,9 @@ final class PlaceReader {
         while (word(place)) {
             // each call reads one word more
         }
+        if (cursor.is(-1, Meaning.THE) && cursor.is(Meaning.COMMA)) {
+            line.doubt(cursor.since(begin));
+        }
         if (place.empty()) {
             cursor.at = begin;
             return null;
@@ -122,6 +133,13 @@ final class PlaceReader {
         switch (token.meaning()) {
             case IN, AT -> {
                 return in(place);
+            }
+            case SLASH -> {
+                if (!perStitch() || place.noun) {
+                    return false;
+                }
+                cursor.next();
+                place.next = true;
             }
             case THE, ONLY -> cursor.next();
             case OF -> {
@@ -400,6 +418,10 @@ final class PlaceReader {
             return false;
         }
         Meaning after = cursor.peek(1).meaning();
+        if (cursor.peek().value() == 1 && (after == Meaning.MAGIC || after == Meaning.RING)) {
+            cursor.next();
+            return true;
+        }
         boolean told = place.each || place.next || place.last || place.first || place.remaining;
         boolean spaceOfChains =
                 after == Meaning.CHAINSPACE || after == Meaning.DASH && cursor.is(2, Meaning.CHAINSPACE);
@@ -458,6 +480,10 @@ final class PlaceReader {
                 Meaning.UNKNOWN,
                 Meaning.FIRST);
         cursor.skip(Meaning.CHAIN, Meaning.NOTE, Meaning.RING, Meaning.UNKNOWN);
+        if (cursor.is(-1, Meaning.NOTE)
+                && (cursor.is(-2, Meaning.FIRST) || cursor.is(-2, Meaning.ORDINAL) || cursor.is(-2, Meaning.OTHER))) {
+            line.features.add(Feature.JOIN_PARTS);
+        }
         return true;
     }
 

@@ -27,8 +27,21 @@ final class Scanner {
         for (int i = 0; i < length; i++) {
             folded[i] = Fold.of(text.charAt(i));
         }
+        unscore();
         this.star = repeatedFrom();
         this.exploded = Markup.explode(folded);
+    }
+
+    /** An underscore between words stands for a blank. */
+    private void unscore() {
+        for (int i = 1; i + 1 < length; i++) {
+            boolean between = word(folded[i - 1]) && word(folded[i + 1]);
+            folded[i] = folded[i] == '_' && between ? ' ' : folded[i];
+        }
+    }
+
+    private static boolean word(char c) {
+        return letter(c) || digit(c);
     }
 
     private char repeatedFrom() {

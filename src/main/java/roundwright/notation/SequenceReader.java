@@ -133,7 +133,13 @@ final class SequenceReader {
                     cursor.next();
                 }
             }
-            case WORK, NOW, START, THE, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
+            case THE -> {
+                cursor.next();
+                if (cursor.is(Meaning.COMMA)) {
+                    line.doubt(token.span());
+                }
+            }
+            case WORK, NOW, START, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
             case SHUT -> {
                 cursor.next();
                 items.parted = true;
@@ -175,7 +181,7 @@ final class SequenceReader {
             if (around) {
                 items.fillLast();
             }
-        } else if (!items.evenly(line) && around && !items.empty()) {
+        } else if (!items.evenly(line) && around && !items.empty() && !items.alone()) {
             items.repeat(new Often(Times.FULL, false, false, false, false), token.span());
         }
     }
@@ -285,7 +291,10 @@ final class SequenceReader {
                         || cursor.is(Meaning.REPEAT) && (cursor.is(1, Meaning.OPEN) || cursor.is(1, Meaning.STAR)))) {
             return cursor.accept(Meaning.REPEAT);
         }
-        boolean opens = items.empty() && cursor.is(Meaning.STAR);
+        boolean into = cursor.is(Meaning.COUNTER)
+                && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH))
+                && (items.empty() || cursor.is(-1, Meaning.WORK) || cursor.is(-1, Meaning.AND));
+        boolean opens = into || items.empty() && cursor.is(Meaning.STAR);
         Often often = opens ? null : repeats.read();
         if (often == null) {
             return false;
@@ -314,6 +323,12 @@ final class SequenceReader {
     }
 
     private void bracket() {
+        if (cursor.is(1, Meaning.SKIP) && cursor.is(2, Meaning.SHUT)) {
+            int hole = cursor.at;
+            cursor.at += 3;
+            line.doubt(cursor.since(hole));
+            return;
+        }
         if (depth >= DEEPEST || notes.aside()) {
             starts.counting();
             boolean listed = items.parted && !cursor.is(-1, Meaning.STOP) && !items.empty();
@@ -401,8 +416,13 @@ final class SequenceReader {
     }
 
     private void step(Token token) {
-        boolean perhapsCount =
-                depth == 0 && (items.parted || afterGroup()) && (line.taken || !items.empty()) && counts.perhaps();
+        boolean perhapsCount = depth == 0
+                && (items.parted || afterGroup())
+                && (line.taken || !items.empty())
+                && counts.perhaps(items.repeating());
+        if (token.is(Meaning.TIMES)) {
+            line.doubt(token.span());
+        }
         Node node = stitches.read();
         if (node != null) {
             if (node instanceof Node.Repeat) {

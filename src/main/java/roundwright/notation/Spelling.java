@@ -131,6 +131,7 @@ final class Spelling {
                     TIMES,
                     ROUND,
                     SPACE,
+                    RING,
                     FROM,
                     REMAINING -> true;
             default -> false;

@@ -207,6 +207,12 @@ final class StartReader {
             if (cursor.is(ahead, Meaning.HOOK) || cursor.is(ahead, Meaning.FORM)) {
                 return true;
             }
+            boolean another = cursor.is(ahead, Meaning.CHAIN)
+                    && cursor.is(ahead + 1, Meaning.NUMBER)
+                    && (cursor.peek(ahead - 1).meaning().parts() || cursor.is(ahead - 1, Meaning.OPEN));
+            if (another && ahead > 0) {
+                return false;
+            }
         }
         return false;
     }
@@ -259,7 +265,12 @@ final class StartReader {
 
     private boolean join() {
         int begin = cursor.at;
-        cursor.next();
+        boolean drawn = drawsClosed(cursor.next());
+        if (drawn && !cursor.is(Meaning.WITH) && !cursor.is(Meaning.SLIP)) {
+            line.features.add(Feature.CLOSE);
+            items.addApart(new Note(cursor.since(begin), Feature.CLOSE));
+            return true;
+        }
         cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
         if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE)) {
             cursor.at = begin;
@@ -276,6 +287,12 @@ final class StartReader {
         overPlace();
         joined(begin);
         return true;
+    }
+
+    /** "pull tight", "draw closed": a ring or a hole is drawn together, and no round is joined. */
+    private boolean drawsClosed(Token token) {
+        char first = Fold.of(line.text.charAt(token.start()));
+        return token.is(Meaning.CLOSE) && (first == 'p' || first == 'd');
     }
 
     /** "join into a ring", before any stitch. */

@@ -7,6 +7,8 @@ import roundwright.notation.Node.Work;
 
 /** Reads one step and how often it is done: "5 dc", "2 sc in next st", "dc2tog x 6", "inc in each st around". */
 final class StitchReader {
+    private static final int LONGEST_ASIDE = 9;
+
     private final Reading line;
     private final Cursor cursor;
 
@@ -58,6 +60,9 @@ final class StitchReader {
     /** "5", "a", "6 x"; 0 where none. */
     private int numberBefore() {
         timesNumber = false;
+        if (cursor.is(Meaning.COUNTER) && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH))) {
+            return cursor.next().value();
+        }
         if (!cursor.is(Meaning.NUMBER)) {
             return 0;
         }
@@ -71,6 +76,27 @@ final class StitchReader {
             cursor.next();
         }
         return number;
+    }
+
+    /** "inc (see page 5) in each st", "6 sc (UK dc) in a ring": words in brackets between the step and its place. */
+    private void overAside() {
+        int shut = 1;
+        while (cursor.is(Meaning.OPEN) && shut < LONGEST_ASIDE && !cursor.is(shut, Meaning.SHUT)) {
+            boolean steps = cursor.is(shut, Meaning.NUMBER)
+                    && cursor.peek(shut + 1).meaning().makes();
+            if (steps
+                    || cursor.is(shut, Meaning.COMMA)
+                    || cursor.is(shut, Meaning.OPEN)
+                    || cursor.is(shut, Meaning.IN)) {
+                return;
+            }
+            shut++;
+        }
+        boolean aside =
+                cursor.is(Meaning.OPEN) && cursor.is(shut, Meaning.SHUT) && shut > 1 && !cursor.is(1, Meaning.NUMBER);
+        if (aside && (cursor.is(shut + 1, Meaning.IN) || cursor.is(shut + 1, Meaning.EACH))) {
+            cursor.at += shut + 1;
+        }
     }
 
     /** "ss loosely in each st", "sc evenly in each st". */
@@ -160,12 +186,15 @@ final class StitchReader {
 
     /** "(2, inc) x 6", "mr, 6", "5) 12": a number that stands for so many stitches. */
     private boolean alone() {
+        if (cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT)) {
+            return !line.worked && line.labelled;
+        }
         boolean last = cursor.done()
                 || cursor.peek().meaning().parts() && cursor.peek(1).is(Meaning.FINISH);
         if (last || cursor.is(Meaning.EQUALS)) {
             return !line.worked && (line.ring || line.labelled) || line.worked && cursor.is(Meaning.EQUALS);
         }
-        if (cursor.is(Meaning.COMMA) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.IN)) {
+        if (numbersToStep()) {
             return true;
         }
         boolean marked = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT);
@@ -174,6 +203,18 @@ final class StitchReader {
                         || cursor.peek(-2).is(Meaning.OPEN)
                         || cursor.peek(-2).is(Meaning.STAR)
                         || cursor.peek(1).meaning().makes());
+    }
+
+    /** "1, 1, 2 in one": numbers alone up to one that is a step. */
+    private boolean numbersToStep() {
+        int ahead = 0;
+        while (cursor.is(ahead, Meaning.COMMA) && cursor.is(ahead + 1, Meaning.NUMBER)) {
+            ahead += 2;
+        }
+        boolean step = cursor.is(ahead, Meaning.IN)
+                || cursor.is(ahead, Meaning.TOG)
+                || cursor.peek(ahead).meaning().makes();
+        return ahead > 0 && step;
     }
 
     private void stitch(Core core, int number) {
@@ -248,6 +289,19 @@ final class StitchReader {
     /** "2tog", "2 tog", "next 2 sts tog", "in next 2 sts together", "tog", after the stitch. */
     private boolean tog(Core core, int number) {
         int before = cursor.at;
+        boolean every = cursor.is(Meaning.EACH)
+                && cursor.is(1, Meaning.ORDINAL)
+                && cursor.is(2, Meaning.AND)
+                && cursor.is(3, Meaning.ORDINAL)
+                && (cursor.is(4, Meaning.TOG) || cursor.is(4, Meaning.ST) && cursor.is(5, Meaning.TOG));
+        if (every) {
+            core.place = new Place();
+            core.place.everyNth = cursor.peek(1).value();
+            core.manner = Manner.DECREASE;
+            core.takes = 2;
+            cursor.at += cursor.is(4, Meaning.TOG) ? 5 : 6;
+            return true;
+        }
         cursor.skip(Meaning.DASH);
         cursor.skip(Meaning.IN, Meaning.THE);
         cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.FIRST, Meaning.EACH);
@@ -385,7 +439,8 @@ final class StitchReader {
             cursor.next();
         }
         overAdverb();
-        Place place = line.places.read();
+        overAside();
+        Place place = core.place != null ? core.place : line.places.read();
         if (number == 0 && place == null && core.manner != Manner.CHAIN) {
             number = numberAfter();
         }

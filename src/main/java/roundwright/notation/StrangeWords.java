@@ -36,12 +36,19 @@ final class StrangeWords {
     private boolean illegible(Token first) {
         int begin = cursor.at - 1;
         boolean dots = first.is(Meaning.STOP);
-        boolean same = !line.counted && (dots ? ellipsis(first) : first.is(Meaning.SLASH) || first.is(Meaning.MARK));
+        boolean same = !line.counted
+                && (dots
+                        ? ellipsis(first)
+                        : first.is(Meaning.SLASH)
+                                || first.is(Meaning.MARK)
+                                || first.is(Meaning.DASH)
+                                        && (cursor.is(-2, Meaning.COMMA) || cursor.is(-2, Meaning.OPEN)));
         while (same && cursor.peek().value() == first.value() && !cursor.peek().spaced()) {
             cursor.next();
         }
         int run = cursor.at - begin;
-        if (!same || run < 3 && !dots) {
+        boolean asks = "?\u00bf".indexOf(first.value()) >= 0;
+        if (!same || run < (asks ? 2 : 3) && !dots) {
             cursor.at = begin + 1;
             return false;
         }
@@ -83,6 +90,7 @@ final class StrangeWords {
                 depth == 0 && (begin == 0 || dash || cursor.is(-1, Meaning.STOP) || cursor.is(-1, Meaning.SEMICOLON));
         boolean counted = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.UNKNOWN);
         boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
+        boolean figure = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.COMMA) && !line.counted && stepsAhead();
         cursor.next();
         while (!cursor.done()
                 && !cursor.peek().meaning().parts()
@@ -92,7 +100,8 @@ final class StrangeWords {
                 && !notes.stepAhead(0)) {
             cursor.next();
         }
-        boolean among = counted && !line.counted
+        boolean among = figure
+                || counted && !line.counted
                 || goesOn
                 || !items.parted && !items.empty()
                 || !cursor.peek().meaning().parts() && notes.stepAhead(0)
@@ -184,6 +193,6 @@ final class StrangeWords {
 
     /** Whether the mark shows that something is left out, wherever it stands before the count. */
     private boolean cut(char mark) {
-        return "?\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted && !cursor.is(Meaning.OPEN);
+        return "?\u00bf\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted && !cursor.is(Meaning.OPEN);
     }
 }

@@ -36,7 +36,7 @@ final class Leaning {
         return switch (habit) {
             case SMALL_NUMBER -> new int[] {0, 2};
             case NUMBER_IN_NEXT -> new int[] {0, 1};
-            case SINGLE_CHAIN -> new int[] {0, 3};
+            case SINGLE_CHAIN -> new int[] {0, 11};
             case NAME_AND_SHAPING -> new int[] {0, 1};
             case NUMBER_AFTER_INCREASE -> new int[] {0, 2};
             case NUMBER_AFTER_DECREASE -> new int[] {1, 0};

@@ -109,6 +109,16 @@ final class PartReader {
         }
         number(written, worked.size(), problems);
         Checked checked = work(written, worked, start);
+        if (!checked.fits && written.features().contains(Feature.JOIN_PARTS)) {
+            Checked alone = work(written, worked, Below.UNKNOWN);
+            checked = alone.fits ? alone : checked;
+        }
+        boolean restarts = number > 2
+                && written.label().filter(label -> label.first() == 1).isPresent();
+        if (!checked.fits && restarts) {
+            Checked alone = work(written, worked, Below.UNKNOWN);
+            checked = alone.fits ? alone : checked;
+        }
         boolean other = start.made() >= 0 && start.made() != start.stitches();
         if (!checked.fits && other) {
             Checked second = work(written, worked, new Below(start.made(), -1, start.spaces()));
