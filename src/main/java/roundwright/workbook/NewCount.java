@@ -1,6 +1,7 @@
 package roundwright.workbook;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.group.CountReport;
@@ -10,6 +11,7 @@ import roundwright.group.StudentId;
  * A count about to be filed.
  *
  * @param at when it was said, where that is known from elsewhere (a message); else it is the time of the edit
+ * @param checks answers to checks made at the table, by the name of the check
  */
 public record NewCount(
         StudentId student,
@@ -18,7 +20,24 @@ public record NewCount(
         CountReport.Kind kind,
         OptionalInt count,
         Optional<Instant> at,
-        String note) {
+        String note,
+        Map<String, String> checks) {
+    public NewCount {
+        checks = Map.copyOf(checks);
+    }
+
+    /** A count without answers to checks. */
+    public NewCount(
+            StudentId student,
+            String part,
+            int round,
+            CountReport.Kind kind,
+            OptionalInt count,
+            Optional<Instant> at,
+            String note) {
+        this(student, part, round, kind, count, at, note, Map.of());
+    }
+
     /** A finished round's count. */
     public static NewCount of(StudentId student, String part, int round, int count) {
         return new NewCount(
@@ -38,6 +57,15 @@ public record NewCount(
 
     CountReport filed(Stamp stamp) {
         return new CountReport(
-                stamp.sequence().getAsLong(), student, part, round, kind, count, at.orElse(stamp.now()), note);
+                stamp.sequence().getAsLong(),
+                student,
+                part,
+                round,
+                kind,
+                count,
+                at.orElse(stamp.now()),
+                note,
+                checks,
+                Optional.empty());
     }
 }

@@ -104,6 +104,11 @@ public final class DeskOnFile implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> chooseTable() {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> chooseTarget(String suggested) {
             return Optional.empty();
         }

@@ -14,9 +14,13 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.tables.ImportCard;
 import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
+import roundwright.desktop.work.Work;
 import roundwright.group.RoundPlace;
+import roundwright.group.counts.NotATable;
+import roundwright.group.counts.Table;
 
 /**
  * Paints every page, card and empty state into {@code target/pictures}, to be looked at; here is only held that something was
@@ -135,6 +139,32 @@ class PicturesTest {
                 panel.deeds().perform(deed);
                 return panel;
             });
+        }
+    }
+
+    @Test
+    void tables() {
+        paint("card-import", file -> {
+            MainPanel panel = onPage(file, Page.COUNTS);
+            String name = file.desk().students().get(0).name();
+            String text = "Tuesday group\nName;Piece;Rnd;Sts;Remark\n" + name
+                    + ";Tower;22;30;\nRuby;Tower;22;31;asked twice\n" + name + ";Tower;99;12;\n" + name
+                    + ";Tower;23;thirty;\n";
+            panel.ask(new ImportCard(file.desk(), panel, Work.atOnce(), "tuesday.csv", List.of(table(text))));
+            return panel;
+        });
+        paint("card-export", file -> {
+            MainPanel panel = onPage(file, Page.COUNTS);
+            panel.deeds().perform(Deed.SAVE_COUNTS);
+            return panel;
+        });
+    }
+
+    private static Table table(String text) {
+        try {
+            return Table.of(text);
+        } catch (NotATable refused) {
+            throw new AssertionError(refused);
         }
     }
 

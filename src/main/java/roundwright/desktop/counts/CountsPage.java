@@ -50,6 +50,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
         setOpaque(false);
         presenter = new CountsPresenter(desk);
         table = new CountsTable(presenter);
+        table.pasteBy(() -> deeds.perform(Deed.PASTE_COUNTS));
         names = new NamesTable(presenter);
         detail = new DetailCard(desk, insights, deeds);
         onward = new Switch(

@@ -69,6 +69,11 @@ final class CountsTable extends JTable {
         });
     }
 
+    /** Says what pasting into the grid does. */
+    void pasteBy(Runnable paste) {
+        Keys.bind(this, WHEN_FOCUSED, Keys.menu(KeyEvent.VK_V), () -> shown(paste));
+    }
+
     /** What a typed character does. */
     void typed(char character) {
         switch (Character.toLowerCase(character)) {

@@ -108,7 +108,15 @@ final class MainWindow implements Frame {
 
     @Override
     public Optional<Path> chooseFile() {
-        JFileChooser chooser = chooser();
+        return choose(chooser(WORDS.say("course-files"), "md", "txt"));
+    }
+
+    @Override
+    public Optional<Path> chooseTable() {
+        return choose(chooser(WORDS.say("table-files"), "csv", "tsv", "txt", "xlsx"));
+    }
+
+    private Optional<Path> choose(JFileChooser chooser) {
         return chooser.showOpenDialog(frame) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
                 : Optional.empty();
@@ -125,7 +133,7 @@ final class MainWindow implements Frame {
 
     @Override
     public Optional<Path> chooseTarget(String suggested) {
-        JFileChooser chooser = chooser();
+        JFileChooser chooser = chooser(WORDS.say("course-files"), "md", "txt");
         if (!suggested.endsWith(".md")) {
             chooser.setFileFilter(chooser.getAcceptAllFileFilter());
         }
@@ -151,9 +159,9 @@ final class MainWindow implements Frame {
         return longWork;
     }
 
-    private static JFileChooser chooser() {
+    private static JFileChooser chooser(String words, String... endings) {
         JFileChooser chooser = new JFileChooser();
-        chooser.setFileFilter(new FileNameExtensionFilter(WORDS.say("course-files"), "md", "txt"));
+        chooser.setFileFilter(new FileNameExtensionFilter(words, endings));
         return chooser;
     }
 

@@ -12,6 +12,9 @@ public interface Frame {
     /** Asks for a file of this program, such as a backup on a stick. */
     Optional<Path> chooseDataFile();
 
+    /** Asks for a file with a table of counts. */
+    Optional<Path> chooseTable();
+
     /** Asks where to write a file of a suggested name. */
     Optional<Path> chooseTarget(String suggested);
 

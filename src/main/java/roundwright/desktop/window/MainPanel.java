@@ -72,6 +72,7 @@ public final class MainPanel extends JPanel implements Asking {
         new WindowDeeds(desk, insights, deeds, this, frame).bind();
         SheetDeeds.bind(desk, deeds, this, frame);
         SafetyDeeds.bind(desk, deeds, this, frame::chooseDataFile, frame::chooseTarget);
+        TableDeeds.bind(desk, deeds, this, frame);
         holder.setOpaque(false);
         add(overlay);
         add(header);

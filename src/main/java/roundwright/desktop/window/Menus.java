@@ -62,6 +62,9 @@ final class Menus {
                         Deed.EDIT_PATTERN,
                         Deed.REGISTER,
                         Deed.PASTE_MESSAGES,
+                        Deed.PASTE_COUNTS,
+                        Deed.OPEN_COUNTS,
+                        Deed.SAVE_COUNTS,
                         Deed.NOTE,
                         Deed.EDIT_STUDENT));
         menu.addSeparator();

@@ -18,6 +18,8 @@ public record ColumnMatch(int headingRows, List<Column> columns) {
     /** So many rows may stand above the headings. */
     private static final int TITLES = 10;
 
+    private static final int LOOKED_AT = 50;
+
     public ColumnMatch {
         columns = List.copyOf(columns);
     }
@@ -43,7 +45,7 @@ public record ColumnMatch(int headingRows, List<Column> columns) {
             partAbove = above(table, row, column, roll).or(keep(partAbove));
             named.add(inPart(fromHeading(table.rows().get(row).cell(column), column, roll), partAbove));
         }
-        return new ColumnMatch(row + 1, once(named)).withoutDoubts();
+        return new ColumnMatch(row + 1, once(named)).withoutDoubts(table);
     }
 
     private static java.util.function.Supplier<Optional<String>> keep(Optional<String> part) {
@@ -80,14 +82,22 @@ public record ColumnMatch(int headingRows, List<Column> columns) {
                 .toList();
     }
 
-    /** Where rounds or students have a column each, the first column without a meaning says the other. */
-    private ColumnMatch withoutDoubts() {
-        Optional<Integer> open = column(Kind.PASSED_OVER);
-        if (open.isPresent() && !has(Kind.STUDENT) && has(Kind.COUNTS_OF_ROUND)) {
-            return with(open.get(), Column.of(Kind.STUDENT));
+    /** Where rounds or students have a column each, the first column without a meaning that fits says the other. */
+    private ColumnMatch withoutDoubts(Table table) {
+        if (!has(Kind.STUDENT) && has(Kind.COUNTS_OF_ROUND)) {
+            return open(table, cell -> cell.codePoints().anyMatch(Character::isLetter), Kind.STUDENT);
         }
-        boolean students = open.isPresent() && !has(Kind.ROUND) && has(Kind.COUNTS_OF_STUDENT);
-        return students ? with(open.get(), Column.of(Kind.ROUND)) : this;
+        boolean students = !has(Kind.ROUND) && has(Kind.COUNTS_OF_STUDENT);
+        return students ? open(table, cell -> cell.matches(".*\\d.*"), Kind.ROUND) : this;
+    }
+
+    private ColumnMatch open(Table table, Predicate<String> fits, Kind kind) {
+        for (int column = 0; column < columns.size(); column++) {
+            if (columns.get(column).is(Kind.PASSED_OVER) && mostly(cells(table, headingRows, column), fits)) {
+                return with(column, Column.of(kind));
+            }
+        }
+        return this;
     }
 
     /** Without headings: names in one column, then the round, then the count. */
@@ -100,11 +110,7 @@ public record ColumnMatch(int headingRows, List<Column> columns) {
     }
 
     private static Kind fromCells(Table table, int column, List<Column> before, Roll roll) {
-        List<String> cells = table.rows().stream()
-                .limit(50)
-                .map(row -> row.cell(column))
-                .filter(cell -> !cell.isEmpty())
-                .toList();
+        List<String> cells = cells(table, 0, column);
         if (mostly(cells, cell -> roll.listed(cell).isPresent())) {
             return free(Kind.STUDENT, before);
         }
@@ -118,6 +124,15 @@ public record ColumnMatch(int headingRows, List<Column> columns) {
             return before.stream().anyMatch(other -> other.is(Kind.ROUND)) ? free(Kind.COUNT, before) : Kind.ROUND;
         }
         return Kind.PASSED_OVER;
+    }
+
+    private static List<String> cells(Table table, int from, int column) {
+        return table.rows().stream()
+                .skip(from)
+                .limit(LOOKED_AT)
+                .map(row -> row.cell(column))
+                .filter(cell -> !cell.isEmpty())
+                .toList();
     }
 
     private static Kind free(Kind kind, List<Column> before) {

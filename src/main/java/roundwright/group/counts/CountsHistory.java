@@ -12,8 +12,8 @@ import roundwright.wording.Wording;
 
 /**
  * Rows of one table as the history they tell, in their order. A row on a round that was pulled back to is that round worked once more,
- * so the work was pulled back below it first. A second count of a round with nothing pulled back between is refused with its place:
- * which of the two is meant cannot be known.
+ * so the work was pulled back below it first. Of a second count of a round, with nothing pulled back between, it has to be said what it
+ * is: refused with its place, since which of the two is meant cannot be known; or a correction.
  */
 public final class CountsHistory {
     private static final Wording WORDS = Wording.of("group");
@@ -24,10 +24,22 @@ public final class CountsHistory {
     private final List<CellTrouble> troubles = new ArrayList<>();
     private final Map<Key, CountRow> holding = new HashMap<>();
 
-    private CountsHistory() {}
+    private final boolean corrects;
 
+    private CountsHistory(boolean corrects) {
+        this.corrects = corrects;
+    }
+
+    /** A second count is refused. */
     public static CountsHistory of(List<CountRow> rows) {
-        CountsHistory history = new CountsHistory();
+        CountsHistory history = new CountsHistory(false);
+        rows.forEach(history::take);
+        return history;
+    }
+
+    /** A second count corrects the first; where it says the same, it is passed over. */
+    public static CountsHistory correcting(List<CountRow> rows) {
+        CountsHistory history = new CountsHistory(true);
         rows.forEach(history::take);
         return history;
     }
@@ -48,13 +60,21 @@ public final class CountsHistory {
         boolean again = before.isPresent() && before.get().kind() == CountReport.Kind.PULLED_BACK;
         boolean finished = before.isPresent() && before.get().kind() == CountReport.Kind.UNFINISHED;
         if (before.isPresent() && !back && !again && !finished) {
-            troubles.add(twice(row, before.get()));
+            second(row, before.get());
             return;
         }
         if (again) {
             hold(backBelow(row));
         }
         hold(row);
+    }
+
+    private void second(CountRow row, CountRow before) {
+        if (!corrects) {
+            troubles.add(twice(row, before));
+        } else if (row.kind() != before.kind() || !row.count().equals(before.count())) {
+            hold(row);
+        }
     }
 
     private void hold(CountRow row) {

@@ -28,8 +28,15 @@ final class SeparatedText {
         String plain = text.replace("\0", "");
         Optional<Character> said = said(plain);
         String body = said.isPresent() ? plain.substring(plain.indexOf('\n') + 1) : plain;
-        SeparatedText reading = new SeparatedText(body, said.orElseGet(() -> likeliest(body)));
-        int before = said.isPresent() ? 1 : 0;
+        return table(body, said.orElseGet(() -> likeliest(body)), said.isPresent() ? 1 : 0);
+    }
+
+    static Table table(String text, char separator) throws NotATable {
+        return table(text.replace("\0", ""), separator, 0);
+    }
+
+    private static Table table(String body, char separator, int before) throws NotATable {
+        SeparatedText reading = new SeparatedText(body, separator);
         int broken = reading.read(body, before, true);
         if (broken > 0) {
             // one quote that is never closed would make a single cell of all that follows

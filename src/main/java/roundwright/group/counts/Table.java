@@ -47,6 +47,11 @@ public record Table(String name, List<Row> rows, int openQuote) {
         return SeparatedText.table(text);
     }
 
+    /** A block of cells out of a spreadsheet: between them are tabs, whatever is in them. */
+    public static Table ofBlock(String text) throws NotATable {
+        return SeparatedText.table(text, '\t');
+    }
+
     /** How many columns the widest of the first rows has. */
     public int columns() {
         return rows.stream()

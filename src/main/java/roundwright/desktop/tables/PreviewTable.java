@@ -1,0 +1,165 @@
+package roundwright.desktop.tables;
+
+import java.awt.AWTKeyStroke;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import roundwright.desktop.look.Space;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.Type;
+import roundwright.group.counts.Column;
+import roundwright.group.counts.ColumnMatch;
+import roundwright.group.counts.Table;
+import roundwright.wording.Wording;
+
+/** The first rows of a table as they stand in the file, and above each column what it is taken for. A column can be chosen. */
+final class PreviewTable extends JTable {
+    private static final Wording WORDS = Wording.of("desktop");
+    private static final int ROWS = 40;
+    private static final int ROWS_SEEN = 6;
+    private static final double WIDTH = 112;
+    private static final double HEIGHT = 26;
+
+    private boolean showing;
+
+    PreviewTable(IntConsumer chosen) {
+        super(new Model(new Table("", List.of(), 0), new ColumnMatch(0, List.of())));
+        setAutoResizeMode(AUTO_RESIZE_OFF);
+        setCellSelectionEnabled(true);
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setDefaultRenderer(Object.class, new CellLook());
+        getTableHeader().setReorderingAllowed(false);
+        getAccessibleContext().setAccessibleName(WORDS.say("import-preview"));
+        getAccessibleContext().setAccessibleDescription(WORDS.say("import-preview-told"));
+        leaveByTab();
+        getColumnModel().getSelectionModel().addListSelectionListener(event -> {
+            if (!showing && getSelectedColumn() >= 0) {
+                chosen.accept(getSelectedColumn());
+            }
+        });
+    }
+
+    /** Tab leaves the table, as it leaves every field; Enter answers the card. */
+    private void leaveByTab() {
+        for (String key : List.of("TAB", "shift TAB", "ENTER")) {
+            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
+        }
+        setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(AWTKeyStroke.getAWTKeyStroke("TAB")));
+        setFocusTraversalKeys(
+                KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(AWTKeyStroke.getAWTKeyStroke("shift TAB")));
+    }
+
+    /** Shows a table as it is taken; the column that was chosen stays so where it is there. */
+    void show(Table table, ColumnMatch match) {
+        int chosen = getSelectedColumn();
+        showing = true;
+        setModel(new Model(table, match));
+        setRowHeight(Space.points(HEIGHT));
+        HeadLook head = new HeadLook(match);
+        for (int column = 0; column < getColumnCount(); column++) {
+            getColumnModel().getColumn(column).setHeaderRenderer(head);
+            getColumnModel().getColumn(column).setPreferredWidth(Space.points(WIDTH));
+        }
+        choose(Math.max(0, chosen));
+        showing = false;
+    }
+
+    void choose(int column) {
+        if (column < getColumnCount() && getRowCount() > 0) {
+            changeSelection(Math.max(0, getSelectedRow()), column, false, false);
+        }
+    }
+
+    /** In a pane that scrolls, a few rows high. */
+    JComponent scrolled() {
+        JScrollPane scroll = new JScrollPane(this) {
+            @Override
+            public Dimension getPreferredSize() {
+                return new Dimension(
+                        Space.points(WIDTH * 4),
+                        Space.points(HEIGHT * (ROWS_SEEN + 1))
+                                + getInsets().top * 2
+                                + getHorizontalScrollBar().getPreferredSize().height);
+            }
+        };
+        scroll.setFocusable(false);
+        return scroll;
+    }
+
+    private static final class Model extends AbstractTableModel {
+        private final transient Table table;
+        private final transient ColumnMatch match;
+
+        Model(Table table, ColumnMatch match) {
+            this.table = table;
+            this.match = match;
+        }
+
+        @Override
+        public int getRowCount() {
+            return Math.min(ROWS, table.rows().size());
+        }
+
+        @Override
+        public int getColumnCount() {
+            return match.columns().size();
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            return table.rows().get(row).cell(column);
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return ColumnWords.of(match.columns().get(column));
+        }
+    }
+
+    /** Headings and titles are muted: no counts are looked for in them. */
+    private static final class CellLook extends DefaultTableCellRenderer {
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean selected, boolean focus, int row, int column) {
+            super.getTableCellRendererComponent(table, value, selected, focus, row, column);
+            ColumnMatch match = ((Model) table.getModel()).match;
+            boolean read =
+                    row >= match.headingRows() && !match.columns().get(column).equals(Column.PASSED_OVER);
+            if (!selected) {
+                setForeground((read ? Tone.INK : Tone.MUTED).color());
+            }
+            return this;
+        }
+    }
+
+    private static final class HeadLook extends DefaultTableCellRenderer {
+        private final transient ColumnMatch match;
+
+        HeadLook(ColumnMatch match) {
+            this.match = match;
+        }
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean selected, boolean focus, int row, int column) {
+            super.getTableCellRendererComponent(table, value, false, false, row, column);
+            boolean chosen = column == table.getSelectedColumn();
+            boolean used = !match.columns().get(column).equals(Column.PASSED_OVER);
+            setFont(Type.SMALL_STRONG.font());
+            setForeground((used ? Tone.PINE : Tone.MUTED).color());
+            setBackground((chosen ? Tone.WASH : Tone.SURFACE).color());
+            setBorder(Space.pad(0.5, 0.75, 0.5, 0.75));
+            return this;
+        }
+    }
+}
