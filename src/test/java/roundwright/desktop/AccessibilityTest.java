@@ -71,6 +71,7 @@ class AccessibilityTest {
                 Deed.REGISTER,
                 Deed.NOTE,
                 Deed.KEYS,
+                Deed.ABOUT,
                 Deed.SHEETS,
                 Deed.PASTE_MESSAGES,
                 Deed.EDIT_PATTERN);

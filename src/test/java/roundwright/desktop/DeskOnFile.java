@@ -119,6 +119,11 @@ public final class DeskOnFile implements AutoCloseable {
         }
 
         @Override
+        public Path settings() {
+            return Path.of("settings");
+        }
+
+        @Override
         public Work longWork() {
             return Work.atOnce();
         }

@@ -131,6 +131,7 @@ class PicturesTest {
                 Deed.ADD_STUDENTS,
                 Deed.PASTE_PATTERN,
                 Deed.KEYS,
+                Deed.ABOUT,
                 Deed.EDIT_STUDENT,
                 Deed.BACKUPS,
                 Deed.ERASE_STUDENT)) {

@@ -55,7 +55,8 @@ public enum Deed {
     SHARE_COPY(Glyph.HIDE, Key.NONE),
     EXPORT_STUDENT(Glyph.SAVE, Key.NONE),
     ERASE_STUDENT(Glyph.REMOVE, Key.NONE),
-    KEYS(Glyph.MORE, Key.plain(KeyEvent.VK_F1));
+    KEYS(Glyph.MORE, Key.plain(KeyEvent.VK_F1)),
+    ABOUT(Glyph.COURSE, Key.NONE);
 
     private static final Wording WORDS = Wording.of("desktop");
 

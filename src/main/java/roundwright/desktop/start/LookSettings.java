@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Properties;
+import roundwright.desktop.ask.Versions;
 import roundwright.desktop.look.Theme;
 
 /**
@@ -17,9 +18,11 @@ import roundwright.desktop.look.Theme;
  * @param theme light or dark
  * @param zoom from 1 to 2
  * @param bounds where the window stood
+ * @param version of the program that wrote them; nothing where it was never started before
  */
-public record LookSettings(Theme theme, float zoom, Optional<Rectangle> bounds) {
+public record LookSettings(Theme theme, float zoom, Optional<Rectangle> bounds, Optional<String> version) {
     private static final String FILE = "look.properties";
+    private static final String FIRST_VERSION = "0.1.0";
     private static final int SMALLEST = 300;
 
     public static LookSettings read(Path folder) {
@@ -31,7 +34,7 @@ public record LookSettings(Theme theme, float zoom, Optional<Rectangle> bounds) 
         }
         Theme theme = "dark".equals(read.getProperty("theme")) ? Theme.DARK : Theme.LIGHT;
         float zoom = (float) Math.max(1, Math.min(2, number(read, "zoom").orElse(100) / 100.0));
-        return new LookSettings(theme, zoom, bounds(read));
+        return new LookSettings(theme, zoom, bounds(read), version(read));
     }
 
     private static Optional<Rectangle> bounds(Properties read) {
@@ -41,6 +44,13 @@ public record LookSettings(Theme theme, float zoom, Optional<Rectangle> bounds) 
                                 .flatMap(width ->
                                         number(read, "height").map(height -> new Rectangle(x, y, width, height)))))
                 .filter(found -> found.width >= SMALLEST && found.height >= SMALLEST);
+    }
+
+    /** The first version did not write which it was. */
+    private static Optional<String> version(Properties read) {
+        return read.isEmpty()
+                ? Optional.empty()
+                : Optional.of(read.getProperty("version", FIRST_VERSION)).filter(Versions.all()::contains);
     }
 
     private static Optional<Integer> number(Properties read, String key) {
@@ -54,6 +64,7 @@ public record LookSettings(Theme theme, float zoom, Optional<Rectangle> bounds) 
         Properties written = new Properties();
         written.setProperty("theme", theme == Theme.DARK ? "dark" : "light");
         written.setProperty("zoom", String.valueOf(Math.round(zoom * 100)));
+        version.ifPresent(number -> written.setProperty("version", number));
         bounds.ifPresent(found -> {
             written.setProperty("x", String.valueOf(found.x));
             written.setProperty("y", String.valueOf(found.y));

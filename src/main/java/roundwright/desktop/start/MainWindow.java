@@ -14,6 +14,7 @@ import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import roundwright.desktop.ask.Versions;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Theme;
@@ -166,9 +167,15 @@ final class MainWindow implements Frame {
     }
 
     @Override
+    public Path settings() {
+        return folders.settings();
+    }
+
+    @Override
     public void rememberLook() {
         Theme theme = Theme.dark() ? Theme.DARK : Theme.LIGHT;
-        LookSettings look = new LookSettings(theme, Theme.zoom(), Optional.of(frame.getBounds()));
+        LookSettings look =
+                new LookSettings(theme, Theme.zoom(), Optional.of(frame.getBounds()), Optional.of(Versions.newest()));
         Path folder = folders.settings();
         looks.submit(new roundwright.desktop.work.Task<Void>() {
             @Override

@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
+import roundwright.desktop.ask.Versions;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.LastInHand;
 import roundwright.desktop.desk.OpenCourse;
@@ -44,6 +45,7 @@ public final class Start {
     private final Path file;
     private final boolean sample;
     private final CompletableFuture<Opened> opening;
+    private Optional<String> lastVersion = Optional.empty();
 
     private Start(Folders folders, Path file, boolean sample, CompletableFuture<Opened> opening) {
         this.folders = folders;
@@ -84,6 +86,7 @@ public final class Start {
     /** The window is there at once, empty; what is in the file comes as soon as it has been read. */
     private void show(LookSettings look) {
         watch();
+        lastVersion = look.version();
         look.theme().install(look.zoom());
         MainWindow window = new MainWindow(folders, look);
         window.frame().setVisible(true);
@@ -142,6 +145,9 @@ public final class Start {
         MainPanel panel = window.fill(desk, new Insights(desk, Work.queue()), () -> close(desk));
         panel.whenPainted(() -> ready(window));
         backUp(desk);
+        look.version()
+                .filter(before -> !before.equals(Versions.newest()))
+                .ifPresent(before -> tellWhatIsNew(desk, window));
     }
 
     /** The state that the file was opened in is copied before anything is done to it. */
@@ -162,6 +168,12 @@ public final class Start {
                 desk.tell(WORDS.say("no-backup", String.valueOf(failure.getMessage())));
             }
         });
+    }
+
+    private static void tellWhatIsNew(Desk desk, MainWindow window) {
+        String newest = Versions.newest();
+        desk.tell(WORDS.say("new-version", newest, String.join(" ", Versions.changes(newest))));
+        window.rememberLook();
     }
 
     private static void ready(MainWindow window) {

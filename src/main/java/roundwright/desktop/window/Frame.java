@@ -24,6 +24,9 @@ public interface Frame {
     /** A queue for work that takes seconds. */
     Work longWork();
 
+    /** The folder in which it is kept how the window looks. */
+    Path settings();
+
     /** Keeps how the window looks for the next start. */
     void rememberLook();
 }

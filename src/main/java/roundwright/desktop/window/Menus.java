@@ -72,7 +72,7 @@ final class Menus {
         menu.addSeparator();
         add(menu, List.of(Deed.HIDE_NAMES, Deed.LIGHT_OR_DARK, Deed.LARGER, Deed.SMALLER, Deed.USUAL_SIZE));
         menu.addSeparator();
-        add(menu, List.of(Deed.KEYS));
+        add(menu, List.of(Deed.KEYS, Deed.ABOUT));
         menu.show(below, below.getWidth() - menu.getPreferredSize().width, below.getHeight());
     }
 

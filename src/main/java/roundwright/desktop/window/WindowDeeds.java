@@ -10,6 +10,7 @@ import java.util.Set;
 import roundwright.course.file.CourseFile;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
+import roundwright.desktop.ask.AboutCard;
 import roundwright.desktop.ask.AddGroupCard;
 import roundwright.desktop.ask.AddStudentsCard;
 import roundwright.desktop.ask.Asking;
@@ -34,6 +35,7 @@ import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.CourseEdit;
 import roundwright.workbook.WholeFile;
+import roundwright.workbook.Workbook;
 
 /** Says what each deed does in this window, and which can be done now. */
 final class WindowDeeds {
@@ -61,12 +63,18 @@ final class WindowDeeds {
         deeds.on(Deed.REDO, desk::redo);
         deeds.on(Deed.HIDE_NAMES, () -> desk.hideNames(!desk.choice().namesHidden()));
         deeds.on(Deed.KEYS, () -> asking.ask(new KeysCard(asking)));
+        deeds.on(Deed.ABOUT, () -> asking.ask(new AboutCard(asking, kept())));
         deeds.on(Deed.FIND, () -> asking.ask(new FindCard(desk, asking)));
         bindLook();
         bindCourses();
         bindPeople();
         desk.listen(this::changed);
         changed(Set.of(Matter.values()));
+    }
+
+    private AboutCard.Kept kept() {
+        Workbook workbook = desk.workbook();
+        return new AboutCard.Kept(workbook.file(), workbook.backupFolder(), frame.settings());
     }
 
     private void bindLook() {

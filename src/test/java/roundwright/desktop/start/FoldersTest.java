@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import roundwright.desktop.ask.Versions;
 import roundwright.desktop.look.Theme;
 
 class FoldersTest {
@@ -44,12 +45,14 @@ class FoldersTest {
 
     @Test
     void theLookIsRememberedAndRepaired(@TempDir Path folder) throws IOException {
-        LookSettings look = new LookSettings(Theme.DARK, 1.5f, Optional.of(new Rectangle(10, -20, 900, 700)));
+        LookSettings look = new LookSettings(
+                Theme.DARK, 1.5f, Optional.of(new Rectangle(10, -20, 900, 700)), Optional.of(Versions.newest()));
         look.write(folder);
         assertEquals(look, LookSettings.read(folder));
         Files.writeString(folder.resolve("look.properties"), "theme=dark\nzoom=9000\nx=1\ny=2\nwidth=3\nheight=oops\n");
-        assertEquals(new LookSettings(Theme.DARK, 2f, Optional.empty()), LookSettings.read(folder));
+        assertEquals(
+                new LookSettings(Theme.DARK, 2f, Optional.empty(), Optional.of("0.1.0")), LookSettings.read(folder));
         Files.write(folder.resolve("look.properties"), new byte[] {(byte) 0xff, 0, 7});
-        assertEquals(new LookSettings(Theme.LIGHT, 1f, Optional.empty()), LookSettings.read(folder));
+        assertEquals(new LookSettings(Theme.LIGHT, 1f, Optional.empty(), Optional.empty()), LookSettings.read(folder));
     }
 }
