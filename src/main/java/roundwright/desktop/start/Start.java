@@ -145,9 +145,7 @@ public final class Start {
         MainPanel panel = window.fill(desk, new Insights(desk, Work.queue()), () -> close(desk));
         panel.whenPainted(() -> ready(window));
         backUp(desk);
-        look.version()
-                .filter(before -> !before.equals(Versions.newest()))
-                .ifPresent(before -> tellWhatIsNew(desk, window));
+        lastVersion.filter(last -> !last.equals(Versions.newest())).ifPresent(last -> tellWhatIsNew(desk, window));
     }
 
     /** The state that the file was opened in is copied before anything is done to it. */
@@ -170,8 +168,9 @@ public final class Start {
         });
     }
 
-    private static void tellWhatIsNew(Desk desk, MainWindow window) {
+    private void tellWhatIsNew(Desk desk, MainWindow window) {
         String newest = Versions.newest();
+        lastVersion = Optional.of(newest);
         desk.tell(WORDS.say("new-version", newest, String.join(" ", Versions.changes(newest))));
         window.rememberLook();
     }
