@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
+import roundwright.wording.Wording;
 
 /** Turns the database's own words into the kinds of trouble a person can do something about. */
 final class Failures {
+    private static final Wording WORDS = Wording.of("store");
     private static final int PRIMARY = 0xff;
 
     private Failures() {}
@@ -27,6 +29,7 @@ final class Failures {
             case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_FORMAT -> new StoreException.Damaged(file, words, failure);
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN -> new StoreException.ReadOnly(file, failure);
             case SQLITE_FULL -> new StoreException.Full(file, failure);
+            case SQLITE_IOERR -> new StoreException.Failed(file, WORDS.say("failed.disk"), failure);
             case SQLITE_CONSTRAINT -> new StoreException.Constraint(file, words, failure);
             default -> new StoreException.Failed(file, words, failure);
         };

@@ -9,11 +9,14 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import roundwright.store.Backup;
 import roundwright.store.StoreException;
 
 /**
@@ -29,32 +32,47 @@ class KillTest {
 
     @Test
     void nothingThatWasAcknowledgedIsLostAndNothingIsHalfThere() throws Exception {
+        kill(false);
+    }
+
+    /** Some of the steps are backups, returns to one, and the erasing of students: each is there whole or not at all. */
+    @Test
+    void neitherIsItWhileBackupsAreMadeAndGoneBackTo() throws Exception {
+        kill(true);
+    }
+
+    private void kill(boolean backupsToo) throws Exception {
         Random chance = new Random(SEED);
         int acknowledged = 0;
         int underWay = 0;
         for (int kill = 1; kill <= KILLS; kill++) {
             long seed = chance.nextLong();
             Path file = folder.resolve("killed" + kill + ".db");
-            int said = editUntilKilled(file, seed, chance);
+            int said = editUntilKilled(file, seed, chance, backupsToo);
             acknowledged += said;
-            underWay += check(file, seed, said) ? 1 : 0;
+            underWay += check(file, seed, said, backupsToo) ? 1 : 0;
             clear();
         }
         System.out.printf(
-                "%d kills, %d acknowledged steps, none lost; %d steps kept that were not yet acknowledged%n",
-                KILLS, acknowledged, underWay);
+                "%d kills%s, %d acknowledged steps, none lost; %d steps kept that were not yet acknowledged%n",
+                KILLS, backupsToo ? " with backups" : "", acknowledged, underWay);
     }
 
-    private int editUntilKilled(Path file, long seed, Random chance) throws IOException, InterruptedException {
-        Process child = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-Xshare:auto",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        EditingChild.class.getName(),
-                        file.toString(),
-                        Long.toString(seed))
+    private int editUntilKilled(Path file, long seed, Random chance, boolean backupsToo)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-cp",
+                System.getProperty("java.class.path"),
+                EditingChild.class.getName(),
+                file.toString(),
+                Long.toString(seed)));
+        if (backupsToo) {
+            command.add("backups");
+        }
+        Process child = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         boolean whileStarting = chance.nextInt(10) == 0;
@@ -76,7 +94,7 @@ class KillTest {
     }
 
     /** Whether the file holds the step that was under way, too. */
-    private boolean check(Path file, long seed, int said) throws StoreException {
+    private boolean check(Path file, long seed, int said, boolean backupsToo) throws StoreException {
         if (!Files.exists(file)) {
             assertEquals(0, said, "seed " + seed + ": the file is gone");
             return false;
@@ -84,9 +102,12 @@ class KillTest {
         List<String> found;
         try (Workbook workbook = EditingChild.open(file)) {
             found = Content.of(workbook.view());
+            for (Backup backup : workbook.backups()) {
+                workbook.compareWith(backup.file());
+            }
         }
         try (Workbook model = EditingChild.create(folder.resolve("model.db"))) {
-            RandomSteps steps = new RandomSteps(model, seed, true);
+            RandomSteps steps = EditingChild.steps(model, seed, backupsToo);
             for (int step = 1; step <= said; step++) {
                 steps.take();
             }
@@ -100,9 +121,11 @@ class KillTest {
     }
 
     private void clear() throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.delete(file);
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                if (!file.equals(folder)) {
+                    Files.delete(file);
+                }
             }
         }
     }

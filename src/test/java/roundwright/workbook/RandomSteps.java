@@ -15,6 +15,7 @@ import roundwright.group.Session;
 import roundwright.group.SessionId;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
+import roundwright.store.Backup;
 import roundwright.store.KeptCourse;
 import roundwright.store.StoreException;
 
@@ -23,21 +24,46 @@ final class RandomSteps {
     private final Workbook workbook;
     private final Random chance;
     private final boolean undoToo;
+    private final boolean backupsToo;
 
     RandomSteps(Workbook workbook, long seed, boolean undoToo) {
+        this(workbook, seed, undoToo, false);
+    }
+
+    RandomSteps(Workbook workbook, long seed, boolean undoToo, boolean backupsToo) {
         this.workbook = workbook;
         this.chance = new Random(seed);
         this.undoToo = undoToo;
+        this.backupsToo = backupsToo;
     }
 
     void take() throws StoreException {
         int drawn = chance.nextInt(100);
-        if (undoToo && drawn < 10) {
+        if (backupsToo && drawn > 70) {
+            keep(drawn);
+        } else if (undoToo && drawn < 10) {
             workbook.undo();
         } else if (undoToo && drawn < 14) {
             workbook.redo();
         } else {
             workbook.apply(edit());
+        }
+    }
+
+    /** Makes a backup, goes back to one, or erases a student. */
+    private void keep(int drawn) throws StoreException {
+        List<Backup> backups = workbook.backups();
+        List<GroupView> groups = workbook.view().groups();
+        if (drawn > 95 && !groups.isEmpty() && !any(groups).students().isEmpty()) {
+            GroupView group = groups.stream()
+                    .filter(each -> !each.students().isEmpty())
+                    .findFirst()
+                    .orElseThrow();
+            workbook.erase(any(group.students()).id(), false);
+        } else if (drawn > 82 && !backups.isEmpty()) {
+            workbook.restore(any(backups).file());
+        } else {
+            workbook.backUp();
         }
     }
 
