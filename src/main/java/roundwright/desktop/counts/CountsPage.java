@@ -77,9 +77,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private JComponent foot() {
         Stack foot = new Stack();
         foot.below(0, Prose.muted(WORDS.say("counts-keys")));
-        Wrap ways = foot.below(1, new Wrap(1));
-        ways.add(new Text(WORDS.say("enter-goes"), Type.SECOND, Tone.MUTED));
-        ways.add(onward);
+        foot.below(1, onward);
         foot.setBorder(Space.pad(1.5, 0, 0, 0));
         return foot;
     }

@@ -27,8 +27,8 @@ final class PreviewTable extends JTable {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int ROWS = 40;
     private static final int ROWS_SEEN = 6;
-    private static final double WIDTH = 112;
-    private static final double HEIGHT = 26;
+    private static final double COLUMN_WIDTH = 112;
+    private static final double LINE = 26;
 
     private boolean showing;
 
@@ -64,11 +64,11 @@ final class PreviewTable extends JTable {
         int chosen = getSelectedColumn();
         showing = true;
         setModel(new Model(table, match));
-        setRowHeight(Space.points(HEIGHT));
+        setRowHeight(Space.points(LINE));
         HeadLook head = new HeadLook(match);
         for (int column = 0; column < getColumnCount(); column++) {
             getColumnModel().getColumn(column).setHeaderRenderer(head);
-            getColumnModel().getColumn(column).setPreferredWidth(Space.points(WIDTH));
+            getColumnModel().getColumn(column).setPreferredWidth(Space.points(COLUMN_WIDTH));
         }
         choose(Math.max(0, chosen));
         showing = false;
@@ -86,8 +86,8 @@ final class PreviewTable extends JTable {
             @Override
             public Dimension getPreferredSize() {
                 return new Dimension(
-                        Space.points(WIDTH * 4),
-                        Space.points(HEIGHT * (ROWS_SEEN + 1))
+                        Space.points(COLUMN_WIDTH * 4),
+                        Space.points(LINE * (ROWS_SEEN + 1))
                                 + getInsets().top * 2
                                 + getHorizontalScrollBar().getPreferredSize().height);
             }
