@@ -21,6 +21,8 @@ public enum Habit {
     MORE_TIMES(2),
     /** A starting chain stands apart, or counts as a stitch. */
     STARTING_CHAIN(2),
+    /** Three starting chains or more count as a tall stitch, or stand apart. */
+    TALL_CHAIN(2),
     /** The last chains of a foundation are nothing, or a first tall stitch. */
     FOUNDATION_COUNTS(2),
     /** "dc in each ch" works along a foundation chain, or into stitches of the round below that are chains. */

@@ -26,7 +26,8 @@ public final class LineReader {
                 Set.of(),
                 true,
                 0,
-                0);
+                0,
+                Optional.empty());
     }
 
     /** The line's label, tree, counts and all that its words alone tell. Never fails, whatever the text. */
@@ -72,7 +73,10 @@ public final class LineReader {
                 line.names,
                 line.stitches,
                 line.rounds,
-                TermsEvidence.of(line));
+                TermsEvidence.of(line),
+                line.startSaid.isPresent()
+                        ? Optional.of(new WrittenLine.Said(line.startHabit, line.startSaid.getAsInt()))
+                        : Optional.empty());
     }
 
     /** "(18) Rnd 3: …": the count stands before the label. */

@@ -165,14 +165,17 @@ final class Meant {
         if (place.fromHook && unit.stitch() == StitchName.SLIP && line.begun) {
             return new Node.Note(unit.span(), Feature.OTHER);
         }
-        Target target = place.fromHook ? Target.FOUNDATION : place.target;
+        if (place.same && line.begun && place.target == Target.SPACE) {
+            return unit.in(Target.SAME, 0).times(Times.of(each));
+        }
+        Target target = place.fromHook ? Target.ONE_CHAIN : place.target;
         line.ring |= target == Target.RING;
         line.foundation |= place.fromHook;
         if (target == Target.RING && number == 0 && !line.counts.isEmpty()) {
             return unit.in(target, 0).times(Times.FULL);
         }
-        if (target == Target.SPACE && place.number > 1) {
-            return unit.in(target, 0).times(Times.of(each * place.number));
+        if (target == Target.SPACE && (each > 1 || place.number > 1)) {
+            return increase(unit.in(target, 0), each, Math.max(1, place.number));
         }
         return unit.in(target, 0).times(Times.of(each));
     }

@@ -27,8 +27,10 @@ public sealed interface Node {
         SAME,
         /** The ring that a part begins with. */
         RING,
-        /** A chain that the line made itself, or one chain of it. */
+        /** A chain that the line made itself, along it. */
         FOUNDATION,
+        /** One chain of it: "6 dc in 2nd ch from hook". */
+        ONE_CHAIN,
         /** A space between stitches of the round below. */
         SPACE
     }

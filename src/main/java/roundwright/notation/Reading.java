@@ -3,6 +3,7 @@ package roundwright.notation;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import roundwright.notation.WrittenLine.Count;
 
@@ -45,6 +46,8 @@ final class Reading {
     boolean openStart;
 
     Habit startHabit = Habit.STARTING_CHAIN;
+    /** What the line says of its starting chain: 1 that it counts, 0 that it does not. */
+    OptionalInt startSaid = OptionalInt.empty();
     /** The line says that its starting chain counts. */
     boolean startCounts;
     /** Rounds that the line is to be worked for ("for 6 rounds"); 0 where it does not say. */

@@ -1,6 +1,7 @@
 package roundwright.notation;
 
 import java.util.List;
+import java.util.OptionalInt;
 import roundwright.notation.Node.Choice;
 import roundwright.notation.Node.Manner;
 import roundwright.notation.Node.Note;
@@ -155,7 +156,7 @@ final class StartReader {
                 Hold.BOTH,
                 Target.NEXT,
                 written);
-        line.startHabit = number == 1 ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN;
+        line.startHabit = number == 1 ? Habit.SINGLE_CHAIN : number == 2 ? Habit.STARTING_CHAIN : Habit.TALL_CHAIN;
         items.addApart(new Choice(span, line.startHabit, List.of(apart, counts)));
         line.openStart = true;
     }
@@ -257,6 +258,7 @@ final class StartReader {
         for (int i = 0; i < items.nodes.size(); i++) {
             if (items.nodes.get(i) instanceof Choice choice && choice.habit() == line.startHabit) {
                 items.nodes.set(i, choice.options().get(not ? 0 : 1));
+                line.startSaid = OptionalInt.of(not ? 0 : 1);
                 line.startCounts = !not;
                 line.openStart = false;
             }
@@ -322,6 +324,10 @@ final class StartReader {
     }
 
     private void joined(int begin) {
+        if (!line.begun && line.chains == 0 && !line.worked) {
+            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+            return;
+        }
         line.features.add(Feature.JOINED);
         items.addApart(new Work(
                 cursor.since(begin), Manner.JOIN, StitchName.SLIP, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, ""));

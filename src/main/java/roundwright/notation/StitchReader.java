@@ -40,6 +40,9 @@ final class StitchReader {
         int makes = 1;
         Hold hold = Hold.BOTH;
         Place place;
+        /** What the writer calls a stitch that has no name of its own in the trade's table. */
+        String own = "";
+
         boolean swallowedNumber;
         int skipped;
         boolean first;
@@ -332,6 +335,7 @@ final class StitchReader {
         Token token = cursor.next();
         core.manner = Manner.GROUP;
         core.name = token.name();
+        core.own = core.name == StitchName.OTHER ? singular(line.text.substring(token.start(), token.end())) : "";
         core.makes = switch (token.name()) {
             case SHELL -> 5;
             case VSTITCH -> 2;
@@ -339,6 +343,11 @@ final class StitchReader {
             default -> 1;
         };
         core.takes = token.name() == StitchName.PICOT ? 0 : 1;
+    }
+
+    private static String singular(String name) {
+        String lower = name.toLowerCase(java.util.Locale.ROOT);
+        return lower.endsWith(" sts") ? lower.substring(0, lower.length() - 1) : lower;
     }
 
     private void increase(Core core) {
@@ -447,7 +456,15 @@ final class StitchReader {
         Hold hold = hold(core, place);
         Place where = place == null || place.holdOnly() ? null : place;
         Work unit = new Work(
-                cursor.since(begin), core.manner, core.name, core.takes, core.makes, Times.ONCE, hold, Target.NEXT, "");
+                cursor.since(begin),
+                core.manner,
+                core.name,
+                core.takes,
+                core.makes,
+                Times.ONCE,
+                hold,
+                Target.NEXT,
+                core.own);
         remember(core);
         Node node = new Meant(line, unit, number, timesNumber, after, where).node();
         if (where == null && core.manner == Manner.PLAIN) {

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param doubts stretches that stand among the stitches and were not understood
  * @param stitches whether it has stitches, or words that may be stitches
  * @param towardsUs how far its words speak for US terms; below nought for UK
+ * @param said what it says of its own starting chain, where it does
  * @param rounds rounds that it is to be worked for, where its words and not its label say so; else 0
  */
 public record WrittenLine(
@@ -29,7 +30,8 @@ public record WrittenLine(
         Set<StitchName> names,
         boolean stitches,
         int rounds,
-        int towardsUs) {
+        int towardsUs,
+        Optional<Said> said) {
     public WrittenLine {
         body = List.copyOf(body);
         counts = List.copyOf(counts);
@@ -50,8 +52,12 @@ public record WrittenLine(
                 Set.of(),
                 false,
                 0,
-                0);
+                0,
+                Optional.empty());
     }
+
+    /** What the line says outright of how its writer means something: "ch 3 (counts as first tr)". */
+    public record Said(Habit habit, int option) {}
 
     /** First and last round number of a line; the same for a single round. */
     public record Label(int first, int last, Span span) {}

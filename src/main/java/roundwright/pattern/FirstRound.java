@@ -3,6 +3,7 @@ package roundwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import roundwright.notation.Node;
+import roundwright.notation.Node.Target;
 import roundwright.pattern.Piece.Run;
 
 /** A part's first round that does not say what it goes into ("R1: 6 dc"): a ring or a chain, but no round below. */
@@ -18,7 +19,7 @@ final class FirstRound {
         List<Piece> pieces = new ArrayList<>();
         for (Piece piece : way.pieces()) {
             Run run = (Run) piece;
-            pieces.add(new Run(run.step().intoRing(), run.times()));
+            pieces.add(new Run(run.step().intoRing(), run.times(), Target.RING, run.parts()));
         }
         return way.begun(pieces);
     }

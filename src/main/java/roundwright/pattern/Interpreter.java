@@ -88,6 +88,10 @@ final class Interpreter {
     private Interpretation tryWay(List<Node> tree, int[] options, Linear sum, Below below, long stated, int cost) {
         Interpretation first = tryAgainst(tree, options, sum, below.stitches(), below.spaces(), stated, cost);
         boolean fits = first != null && first.fits();
+        if (!fits && below.spaces() >= 0 && sum.usesSpaces()) {
+            first = tryAgainst(tree, options, sum, below.stitches(), -1, stated, cost);
+            fits = first != null && first.fits();
+        }
         if (fits || below.made() < 0 || below.made() == below.stitches()) {
             return first;
         }

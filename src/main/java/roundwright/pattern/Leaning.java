@@ -13,6 +13,9 @@ final class Leaning {
     /** The same where only one line has shown it. */
     private static final int AGAINST_ONE = 5;
 
+    /** What is said outright weighs as much as several lines that show it. */
+    private static final int SAID = 2;
+
     private static final int OVERRULED = 1000;
 
     private final int[][] shown = new int[Habit.values().length][];
@@ -37,6 +40,7 @@ final class Leaning {
             case SMALL_NUMBER -> new int[] {0, 2};
             case NUMBER_IN_NEXT -> new int[] {0, 1};
             case SINGLE_CHAIN -> new int[] {0, 11};
+            case TALL_CHAIN -> new int[] {1, 0};
             case NAME_AND_SHAPING -> new int[] {0, 1};
             case NUMBER_AFTER_INCREASE -> new int[] {0, 2};
             case NUMBER_AFTER_DECREASE -> new int[] {1, 0};
@@ -90,6 +94,11 @@ final class Leaning {
     /** A line's sums have shown which option its writer means. */
     void show(Habit habit, int option) {
         shown[habit.ordinal()][option]++;
+    }
+
+    /** The writer says outright which option is meant. */
+    void say(Habit habit, int option) {
+        shown[habit.ordinal()][option] += SAID;
     }
 
     /** Lets what was shown weigh on every line. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import roundwright.notation.Feature;
 import roundwright.notation.Habit;
 import roundwright.notation.Problem;
@@ -14,9 +15,12 @@ import roundwright.notation.Terms;
 import roundwright.notation.Vocabulary;
 import roundwright.notation.WrittenLine;
 import roundwright.notation.WrittenLine.Reference;
+import roundwright.wording.Wording;
 
 /** Reads the lines of one part in order, each against the round below it. */
 final class PartReader {
+    private static final Wording WORDS = Wording.of("pattern");
+
     /** No piece has as many rounds; what comes after them is read, but is nothing to do. */
     private static final int MOST_ITEMS = 100_000;
 
@@ -30,6 +34,8 @@ final class PartReader {
     private final Map<Integer, WrittenLine> byNumber = new HashMap<>();
     private Below below = Below.UNKNOWN;
     private int number;
+    /** Whether a line has turned the work without joining a round: the part is worked in rows. */
+    private boolean flat;
     /** The rounds of the line that was read last, one by one. */
     private List<Interpretation> rounds = List.of();
 
@@ -57,6 +63,8 @@ final class PartReader {
         found.label = written.label().map(label -> new Line.Label(label.first(), label.last()));
         List<WrittenLine> worked = worked(written);
         boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
+        flat |= written.features().contains(Feature.TURNED)
+                && !written.features().contains(Feature.JOINED);
         if (stitches) {
             below = startsAnew(written) ? Below.UNKNOWN : below;
             check(written, worked, found, rest);
@@ -125,6 +133,7 @@ final class PartReader {
             checked = second.fits ? second : checked;
         }
         found.available = optional(checked.below.stitches());
+        written.said().ifPresent(said -> leaning.say(said.habit(), said.option()));
         leaning.seen(
                 written,
                 checked.fits && checked.below.stitches() >= 0 && checked.last().stated() >= 0);
@@ -205,9 +214,36 @@ final class PartReader {
         found.stated = optional(way.stated());
         found.verdict = !checked.fits ? Verdict.DOES_NOT_ADD_UP : way.stated() < 0 ? Verdict.NO_COUNT : Verdict.ADDS_UP;
         found.round = () -> Optional.of(Expansion.of(way.pieces()));
-        found.words = line -> RoundWords.of(way.pieces(), terms, line.available());
+        found.words = words(written, checked, way);
         found.sum = line -> RoundSum.of(way.pieces(), line.available(), line.stated());
-        below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), -1);
+        long spaces = checked.lines().get(checked.lines().size() - 1).open().contains(Habit.CHAINS)
+                ? Sums.spaces(way.pieces())
+                : -1;
+        below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), spaces);
+    }
+
+    /** The words of the line's round; of rounds that are taken over from several lines, each in turn. */
+    private Function<Line, String> words(WrittenLine written, Checked checked, Interpretation way) {
+        boolean row = flat;
+        int cycle = written.reference()
+                .map(taken -> taken.last() - taken.first() + 1)
+                .orElse(1);
+        if (cycle < 2 || checked.rounds().size() < cycle) {
+            WrittenLine line = checked.lines().get(checked.lines().size() - 1);
+            return read -> RoundWords.of(way.pieces(), line, terms, read.available(), row);
+        }
+        int first = written.reference().get().first();
+        return read -> {
+            StringBuilder words = new StringBuilder();
+            OptionalInt below = read.available();
+            for (int i = 0; i < cycle; i++) {
+                Interpretation one = checked.rounds().get(i);
+                String round = RoundWords.of(one.pieces(), checked.lines().get(i), terms, below, row);
+                words.append(i == 0 ? "" : "\n").append(WORDS.say("words.in-turn", first + i, round));
+                below = OptionalInt.of((int) one.makes());
+            }
+            return words.toString();
+        };
     }
 
     /** Whether the line is the first round of its part: what it is worked into is no round. */
@@ -232,7 +268,7 @@ final class PartReader {
     }
 
     /** What came of working a line's rounds one after another. */
-    private record Checked(List<Interpretation> rounds, boolean fits, Below below) {
+    private record Checked(List<WrittenLine> lines, List<Interpretation> rounds, boolean fits, Below below) {
         /** The last round; null where some round could not be worked out. */
         Interpretation last() {
             return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
@@ -257,13 +293,13 @@ final class PartReader {
             List<Interpretation> ways =
                     Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line, counts, under);
             if (ways.isEmpty()) {
-                return new Checked(List.of(), false, under);
+                return new Checked(worked, List.of(), false, under);
             }
             rounds.add(ways.get(0));
             fits &= ways.get(0).fits();
             learn(line, ways, under);
         }
-        return new Checked(rounds, fits, under);
+        return new Checked(worked, rounds, fits, under);
     }
 
     private void learn(WrittenLine line, List<Interpretation> ways, Below under) {

@@ -1,6 +1,7 @@
 package roundwright.pattern;
 
 import java.util.List;
+import roundwright.notation.Node.Target;
 
 /** A round with every choice made, its repeats still folded: what the sums are done on. */
 sealed interface Piece {
@@ -8,8 +9,17 @@ sealed interface Piece {
 
     long makes();
 
-    /** The same step, so many times. */
-    record Run(Step step, long times) implements Piece {
+    /**
+     * The same step, so many times.
+     *
+     * @param target what its words say it is worked into
+     * @param parts what one step is made of, where it is several stitches in one place; else empty
+     */
+    record Run(Step step, long times, Target target, List<Piece> parts) implements Piece {
+        Run(Step step, long times) {
+            this(step, times, Target.NEXT, List.of());
+        }
+
         @Override
         public long takes() {
             return Sums.times(step.takes(), times);

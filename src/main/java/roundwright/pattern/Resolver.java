@@ -45,14 +45,16 @@ final class Resolver {
 
     private void add(Node node, List<Piece> pieces) {
         if (node instanceof Work work) {
-            pieces.add(new Piece.Run(step(work), times(work.times(), work.takes(), work.target() == Target.SPACE)));
+            long times = times(work.times(), work.takes(), work.target() == Target.SPACE);
+            pieces.add(new Piece.Run(step(work), times, work.target(), List.of()));
         } else if (node instanceof Repeat repeat) {
             List<Piece> body = pieces(repeat.body());
             pieces.add(new Piece.Loop(body, times(repeat.times(), Sums.takes(body), intoSpaces(body))));
             pieces.addAll(pieces(repeat.cut()));
         } else if (node instanceof Together together) {
-            pieces.add(new Piece.Run(
-                    group(together), times(together.times(), together.takes(), together.target() == Target.SPACE)));
+            List<Piece> parts = pieces(together.body());
+            long times = times(together.times(), together.takes(), together.target() == Target.SPACE);
+            pieces.add(new Piece.Run(group(together, parts), times, together.target(), parts));
         } else if (node instanceof Choice choice) {
             add(choice.options().get(options[choice.habit().ordinal()]), pieces);
         } else if (node instanceof Sequence sequence) {
@@ -81,12 +83,15 @@ final class Resolver {
     }
 
     private static Step.Action action(Work work) {
-        boolean into = work.target() == Target.RING || work.target() == Target.FOUNDATION;
+        boolean into =
+                work.target() == Target.RING || work.target() == Target.FOUNDATION || work.target() == Target.ONE_CHAIN;
         if (into && work.manner() != Manner.STARTING_CHAIN) {
             return Step.Action.INTO_RING;
         }
         return switch (work.manner()) {
             case PLAIN -> work.target() == Target.SPACE ? Step.Action.INTO_RING : Step.Action.PLAIN;
+            case INCREASE ->
+                work.target() == Target.SPACE && work.takes() == 0 ? Step.Action.INTO_RING : Step.Action.INCREASE;
             case STARTING_CHAIN -> Step.Action.CHAIN;
             default -> Step.Action.valueOf(work.manner().name());
         };
@@ -98,8 +103,7 @@ final class Resolver {
                 : Step.Loop.valueOf(work.hold().name());
     }
 
-    private Step group(Together together) {
-        List<Piece> body = pieces(together.body());
+    private Step group(Together together, List<Piece> body) {
         int makes = (int) Math.min(Sums.MOST, Sums.makes(body));
         Stitch stitch = body.stream()
                 .filter(Piece.Run.class::isInstance)

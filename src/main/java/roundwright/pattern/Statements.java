@@ -49,9 +49,11 @@ final class Statements {
             telling.put(line, true);
         }
         if (statement.startingChain().isPresent()) {
-            startingChains.put(
-                    statement.single() ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN,
-                    statement.startingChain().getAsInt());
+            int option = statement.startingChain().getAsInt();
+            startingChains.put(statement.single() ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN, option);
+            if (!statement.single()) {
+                startingChains.put(Habit.TALL_CHAIN, option);
+            }
         }
     }
 

@@ -20,6 +20,24 @@ final class Sums {
         return sum;
     }
 
+    /** Spaces between stitches that chains make: chains made on end are one space. */
+    static long spaces(List<Piece> pieces) {
+        long sum = 0;
+        for (Piece piece : pieces) {
+            sum = Math.min(MOST, sum + spaces(piece));
+        }
+        return sum;
+    }
+
+    private static long spaces(Piece piece) {
+        if (piece instanceof Piece.Loop loop) {
+            return times(spaces(loop.body()), loop.times());
+        }
+        Piece.Run run = (Piece.Run) piece;
+        boolean chain = run.step().action() == Step.Action.CHAIN && !run.step().starts() && run.times() > 0;
+        return chain ? 1 : times(spaces(run.parts()), run.times());
+    }
+
     static long makes(List<Piece> pieces) {
         long sum = 0;
         for (Piece piece : pieces) {
