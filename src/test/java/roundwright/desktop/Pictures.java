@@ -22,7 +22,7 @@ public final class Pictures {
 
     /** Lays a component out at a size in pixels, as a window would. */
     public static <C extends Component> C layOut(C component, int width, int height) {
-        JPanel holder = new JPanel(null);
+        JPanel holder = new Nowhere();
         holder.setSize(width, height);
         holder.add(component);
         holder.addNotify();
@@ -30,6 +30,18 @@ public final class Pictures {
         settle(component);
         settle(component);
         return component;
+    }
+
+    /** Has a peer, so that everything in it is laid out, but says that it is on no screen: nothing then asks for its place there. */
+    private static final class Nowhere extends JPanel {
+        Nowhere() {
+            super(null);
+        }
+
+        @Override
+        public boolean isShowing() {
+            return false;
+        }
     }
 
     private static void settle(Component component) {
