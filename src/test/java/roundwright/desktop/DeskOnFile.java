@@ -45,6 +45,11 @@ public final class DeskOnFile implements AutoCloseable {
         }
     }
 
+    /** Where it is kept. */
+    public Path path() {
+        return folder.resolve("courses.db");
+    }
+
     public Desk desk() {
         return desk;
     }
@@ -75,12 +80,12 @@ public final class DeskOnFile implements AutoCloseable {
 
     /** The window's panel over this desk, with no window round it. */
     public MainPanel panel() {
-        return new MainPanel(desk, new Insights(desk, Work.atOnce()), new NoFrame());
+        return new MainPanel(desk, new Insights(desk, Work.atOnce()), new NoFrame()).begin();
     }
 
     /** The same, but nothing is worked out about what the counts say: in the window that happens on another thread. */
     public MainPanel panelWithoutInsight() {
-        return new MainPanel(desk, new Insights(desk, Work.never()), new NoFrame());
+        return new MainPanel(desk, new Insights(desk, Work.never()), new NoFrame()).begin();
     }
 
     @Override

@@ -5,76 +5,28 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.action.Deed;
-import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.MainPanel;
-import roundwright.group.Group;
 import roundwright.group.RoundPlace;
-import roundwright.group.Student;
-import roundwright.workbook.CountEdit;
-import roundwright.workbook.GroupEdit;
-import roundwright.workbook.NewCount;
-import roundwright.workbook.StudentEdit;
 
 /** 500 students and 120 rounds: a key stroke on the counts stays well under what a hand notices. */
 @ExtendWith(OnEventThread.class)
 class LargeGroupTest {
-    private static final int STUDENTS = 500;
-    private static final int ROUNDS = 120;
-    private static final int REPORTED = 60;
     /** Milliseconds of the processor for one key stroke with its painting, in the middle of ten. */
     private static final double MOST = 50;
-
-    private static String pattern() {
-        StringBuilder text =
-                new StringBuilder("# Tall\n\n- terms: UK\n\n## Part: Body\n\n- Rnd 1: 30 dc in magic ring. (30)\n");
-        IntStream.rangeClosed(2, ROUNDS)
-                .forEach(round -> text.append("- Rnd ").append(round).append(": dc in each st around. (30)\n"));
-        for (int lesson = 1; lesson <= ROUNDS / 10; lesson++) {
-            text.append("\n## Lesson ")
-                    .append(lesson)
-                    .append(": Part ")
-                    .append(lesson)
-                    .append("\n\n- rounds: Body ");
-            text.append(lesson * 10 - 9).append('-').append(lesson * 10).append('\n');
-        }
-        return text.toString();
-    }
-
-    private static void fill(DeskOnFile file) {
-        Desk desk = file.course("tall", pattern()).desk();
-        Group group = new Group(
-                desk.workbook().newGroup(), desk.choice().course().orElseThrow(), "Hall", Optional.empty(), "");
-        desk.apply(new GroupEdit.AddGroup(group), () -> desk.chooseGroup(group.id()));
-        List<Student> students = IntStream.range(0, STUDENTS)
-                .mapToObj(index ->
-                        new Student(desk.workbook().newStudent(), "Student of seat " + index, false, false, ""))
-                .toList();
-        desk.apply(new StudentEdit.AddStudents(group.id(), students));
-        List<NewCount> counts = new ArrayList<>();
-        for (int round = 1; round <= REPORTED; round++) {
-            for (Student student : students) {
-                counts.add(NewCount.of(
-                        student.id(), "Body", round, 30 + (student.id().value() % 9 == 0 ? 1 : 0)));
-            }
-        }
-        desk.apply(new CountEdit.ReportCounts(group.id(), counts));
-    }
 
     @Test
     void aCountIsTypedWithoutAPause() {
         Theme.LIGHT.install(1);
         try (DeskOnFile file = new DeskOnFile()) {
-            fill(file);
+            LargeFile.fill(file);
             file.desk().choosePage(Page.COUNTS);
             file.desk().choosePlace(new RoundPlace("Body", 61));
             MainPanel panel = Pictures.layOut(file.panelWithoutInsight(), 1280, 820);
@@ -99,7 +51,7 @@ class LargeGroupTest {
     void everyPageIsShownWithoutALongPause() {
         Theme.LIGHT.install(1);
         try (DeskOnFile file = new DeskOnFile()) {
-            fill(file);
+            LargeFile.fill(file);
             MainPanel panel = Pictures.layOut(file.panelWithoutInsight(), 1280, 820);
             List<Deed> pages = List.of(Deed.COUNTS, Deed.NEXT, Deed.PLAN);
             pages.forEach(page -> panel.deeds().perform(page));

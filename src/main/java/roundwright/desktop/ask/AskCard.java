@@ -57,6 +57,11 @@ public class AskCard extends PageCard {
         return first;
     }
 
+    /** Another component that is to get the focus when the card is shown. */
+    protected void first(JComponent component) {
+        first = component;
+    }
+
     /** The rows of the card. */
     protected Stack body() {
         return body;

@@ -3,18 +3,23 @@ package roundwright.desktop.ask;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.JComboBox;
 import roundwright.course.Lesson;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.Names;
+import roundwright.desktop.look.Prose;
 import roundwright.group.Attendance;
 import roundwright.group.GroupId;
 import roundwright.group.Session;
 import roundwright.group.SessionId;
 import roundwright.group.Student;
+import roundwright.group.StudentId;
 import roundwright.wording.Wording;
 import roundwright.workbook.Edit;
 import roundwright.workbook.GroupView;
@@ -39,7 +44,7 @@ public final class RegisterCard extends AskCard {
     private final transient Asking asking;
     private final transient GroupView group;
     private final JComboBox<Choice> sessions = new JComboBox<>();
-    private final transient List<AttendanceRow> rows = new ArrayList<>();
+    private final RegisterTable table;
 
     public RegisterCard(Desk desk, Asking asking) {
         super(WORDS.say("register-head"), 560);
@@ -48,11 +53,10 @@ public final class RegisterCard extends AskCard {
         this.group = desk.group().orElseThrow();
         choices().forEach(sessions::addItem);
         row(WORDS.say("session"), sessions, "");
-        for (Student student : group.students()) {
-            AttendanceRow row = new AttendanceRow(student);
-            rows.add(row);
-            body().below(rows.size() == 1 ? 2 : 0.75, row);
-        }
+        table = new RegisterTable(group.students(), student -> Names.of(student, desk));
+        body().below(2, Prose.muted(WORDS.say("register-keys")));
+        body().below(1, table);
+        first(table);
         sessions.addActionListener(event -> showMarks());
         showMarks();
         answer(WORDS.say("keep"), this::keep);
@@ -87,8 +91,12 @@ public final class RegisterCard extends AskCard {
     }
 
     private void showMarks() {
-        rows.forEach(row -> row.choose(
-                chosen().id().flatMap(id -> group.attendance(id, row.student().id()))));
+        Map<StudentId, Attendance> marks = new HashMap<>();
+        group.students()
+                .forEach(student -> chosen().id()
+                        .flatMap(id -> group.attendance(id, student.id()))
+                        .ifPresent(mark -> marks.put(student.id(), mark)));
+        table.show(marks);
     }
 
     private void keep() {
@@ -99,12 +107,11 @@ public final class RegisterCard extends AskCard {
         if (choice.id().isEmpty()) {
             edits.add(new SessionEdit.AddSession(new Session(session, id, choice.date(), choice.lesson(), "", "")));
         }
-        for (AttendanceRow row : rows) {
-            Optional<Attendance> before = choice.id()
-                    .flatMap(known -> group.attendance(known, row.student().id()));
-            if (!before.equals(row.chosen())) {
-                edits.add(new SessionEdit.MarkAttendance(
-                        id, session, List.of(row.student().id()), row.chosen()));
+        for (Student student : group.students()) {
+            Optional<Attendance> before = choice.id().flatMap(known -> group.attendance(known, student.id()));
+            Optional<Attendance> now = table.mark(student.id());
+            if (!before.equals(now)) {
+                edits.add(new SessionEdit.MarkAttendance(id, session, List.of(student.id()), now));
             }
         }
         asking.close();

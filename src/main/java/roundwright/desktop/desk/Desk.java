@@ -134,15 +134,15 @@ public final class Desk {
      *
      * @param read the course, where it has been read already
      */
-    public void open(Optional<OpenCourse> read) {
+    public void open(Optional<ReadCourse> read) {
         LastInHand last = LastInHand.of(view);
         if (last.course().isEmpty()) {
             tell(EnumSet.allOf(Matter.class));
             return;
         }
         KeptCourse kept = last.course().get();
-        read.filter(open -> open.kept().equals(kept))
-                .ifPresentOrElse(open -> lay(open, last.group()), () -> chooseCourse(kept.id(), last.group()));
+        read.filter(ready -> ready.course().kept().equals(kept))
+                .ifPresentOrElse(ready -> lay(take(ready), last.group()), () -> chooseCourse(kept.id(), last.group()));
     }
 
     /** Takes a course in hand, with a group where one is given and takes that course, or else its first group. */
@@ -169,15 +169,16 @@ public final class Desk {
     }
 
     private void read(KeptCourse kept, Consumer<OpenCourse> then) {
-        work.submit(new Task<OpenCourse>() {
+        WorkbookView now = view;
+        work.submit(new Task<ReadCourse>() {
             @Override
-            public OpenCourse away() {
-                return OpenCourse.of(kept);
+            public ReadCourse away() {
+                return ReadCourse.of(kept, now);
             }
 
             @Override
-            public void here(OpenCourse read) {
-                then.accept(read);
+            public void here(ReadCourse read) {
+                then.accept(take(read));
             }
 
             @Override
@@ -185,6 +186,11 @@ public final class Desk {
                 Desk.this.tell(String.valueOf(failure.getMessage()));
             }
         });
+    }
+
+    private OpenCourse take(ReadCourse read) {
+        standings.take(read.standings());
+        return read.course();
     }
 
     /** Chosen things that are no more are let go; where no round is chosen, the group's next one is. */

@@ -4,9 +4,7 @@ import com.formdev.flatlaf.extras.FlatSVGIcon;
 import java.awt.Color;
 import java.awt.Component;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import javax.swing.Icon;
-import javax.swing.SwingUtilities;
 
 /** The icons of the window, drawn in the colour of the words beside them. */
 public enum Glyph {
@@ -64,22 +62,6 @@ public enum Glyph {
         icon.setColorFilter(new FlatSVGIcon.ColorFilter(
                 (Component component, Color color) -> tone.map(Tone::color).orElseGet(() -> ground(component))));
         return icon;
-    }
-
-    /**
-     * Reads the drawings of all icons, one after the other, while the event thread has nothing else to do.
-     *
-     * @param enough whether the rest can wait until it is needed
-     */
-    public static void prepareAll(BooleanSupplier enough) {
-        prepare(0, enough);
-    }
-
-    private static void prepare(int number, BooleanSupplier enough) {
-        if (number < values().length && !enough.getAsBoolean()) {
-            values()[number].icon().getIconWidth();
-            SwingUtilities.invokeLater(() -> prepare(number + 1, enough));
-        }
     }
 
     private static Color ground(Component component) {

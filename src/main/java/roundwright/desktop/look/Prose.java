@@ -11,7 +11,9 @@ import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
 import java.text.AttributedString;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -24,11 +26,14 @@ public class Prose extends JComponent implements Flowing {
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.42;
     private static final int WIDEST = 90;
+    private static final int MOST_WIDTHS = 6;
 
     private final Type type;
     private final Type strong;
     private final Tone tone;
     private String text;
+    private final transient Map<Integer, List<TextLayout>> broken = new HashMap<>();
+    private Font brokenIn;
 
     public Prose(String text, Type type, Type strong, Tone tone) {
         this.type = type;
@@ -57,6 +62,7 @@ public class Prose extends JComponent implements Flowing {
     public void setText(String text) {
         if (!text.equals(this.text)) {
             this.text = text;
+            broken.clear();
             revalidate();
             repaint();
         }
@@ -104,7 +110,17 @@ public class Prose extends JComponent implements Flowing {
         smooth.dispose();
     }
 
+    /** Breaking lines takes long, and a layout asks for the same width again and again. */
     private List<TextLayout> lines(int width) {
+        Font font = type.font();
+        if (!font.equals(brokenIn) || broken.size() > MOST_WIDTHS) {
+            broken.clear();
+            brokenIn = font;
+        }
+        return broken.computeIfAbsent(width, this::breakLines);
+    }
+
+    private List<TextLayout> breakLines(int width) {
         List<TextLayout> lines = new ArrayList<>();
         for (String paragraph : text.split("\n")) {
             if (!paragraph.isBlank()) {

@@ -38,7 +38,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private final transient Desk desk;
     private final transient ChartSaver saver;
     private final JComponent planning;
-    private final JComponent unsplit;
+    private transient Optional<JComponent> unsplit = Optional.empty();
     private transient Optional<EditorCard> editor = Optional.empty();
     private final Text heading = Text.heading("");
     private final Stack noLessons = new Stack();
@@ -65,7 +65,6 @@ public final class PlanPage extends JPanel implements FirstFocus {
         Wrap ways = noLessons.below(2, new Wrap(1));
         ways.add(deeds.mainButton(Deed.SPLIT));
         ways.add(deeds.button(Deed.EDIT_PATTERN));
-        unsplit = new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk, saver), 0.63));
         lesson = new LessonCard(desk, chosen, deeds);
         side = new SidePanel(new RoundCard(desk, saver), lesson, new CourseCard(desk, deeds));
         planning = new PageScroll(new TwoCards(lessons, side, 0.63));
@@ -107,11 +106,19 @@ public final class PlanPage extends JPanel implements FirstFocus {
 
     /** Where there are no lessons, what to do about that stands in their place. */
     private void showPlanning() {
-        JComponent wanted = presenter.rows().isEmpty() ? unsplit : planning;
+        JComponent wanted = presenter.rows().isEmpty() ? unsplit() : planning;
         if (editor.isEmpty() && wanted.getParent() != this) {
             removeAll();
             add(wanted);
         }
+    }
+
+    private JComponent unsplit() {
+        if (unsplit.isEmpty()) {
+            unsplit = Optional.of(
+                    new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk, saver), 0.63)));
+        }
+        return unsplit.get();
     }
 
     /** Puts the course's text in the place of the lessons, until it is left. */

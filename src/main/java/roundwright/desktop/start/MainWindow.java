@@ -16,7 +16,6 @@ import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import roundwright.desktop.ask.Versions;
 import roundwright.desktop.desk.Desk;
-import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.window.Frame;
@@ -60,14 +59,12 @@ final class MainWindow implements Frame {
     }
 
     /** Puts an open file into the window. */
-    MainPanel fill(Desk desk, Insights insights, Runnable closed) {
-        MainPanel panel = new MainPanel(desk, insights, this);
+    void fill(Desk desk, MainPanel panel, Runnable closed) {
         this.closed = closed;
         frame.setContentPane(panel);
         showTitle(desk);
         desk.listen(matters -> showTitle(desk));
         frame.validate();
-        return panel;
     }
 
     private void showTitle(Desk desk) {

@@ -12,9 +12,8 @@ import javax.swing.SwingUtilities;
 import roundwright.desktop.ask.Versions;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.LastInHand;
-import roundwright.desktop.desk.OpenCourse;
+import roundwright.desktop.desk.ReadCourse;
 import roundwright.desktop.insight.Insights;
-import roundwright.desktop.look.Glyph;
 import roundwright.desktop.welcome.Sample;
 import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
@@ -43,14 +42,12 @@ public final class Start {
 
     private final Folders folders;
     private final Path file;
-    private final boolean sample;
     private final CompletableFuture<Opened> opening;
     private Optional<String> lastVersion = Optional.empty();
 
-    private Start(Folders folders, Path file, boolean sample, CompletableFuture<Opened> opening) {
+    private Start(Folders folders, Path file, CompletableFuture<Opened> opening) {
         this.folders = folders;
         this.file = file;
-        this.sample = sample;
         this.opening = opening;
     }
 
@@ -64,10 +61,13 @@ public final class Start {
         System.setProperty("swing.aatext", "true");
         CompletableFuture<Opened> opening = CompletableFuture.supplyAsync(() -> {
             NativeLibrary.keepIn(folders.cache());
-            return Opened.of(workbook(file, folders));
+            return Opened.of(workbook(file, folders), sample);
         });
         LookSettings look = LookSettings.read(folders.settings());
-        SwingUtilities.invokeLater(() -> new Start(folders, file.orElse(folders.file()), sample, opening).show(look));
+        // nothing is on the screen yet: while the file is read, this is done here, and the event thread stays free
+        look.theme().install(look.zoom());
+        WarmUp.run();
+        SwingUtilities.invokeLater(() -> new Start(folders, file.orElse(folders.file()), opening).show(look));
     }
 
     private static Workbook workbook(Optional<Path> file, Folders folders) {
@@ -87,11 +87,9 @@ public final class Start {
     private void show(LookSettings look) {
         watch();
         lastVersion = look.version();
-        look.theme().install(look.zoom());
         MainWindow window = new MainWindow(folders, look);
         window.frame().setVisible(true);
         open(window, opening);
-        Glyph.prepareAll(opening::isDone);
     }
 
     private void open(MainWindow window, CompletableFuture<Opened> reading) {
@@ -109,7 +107,7 @@ public final class Start {
         System.err.println(sentence);
         if (reason instanceof StoreException.Damaged
                 && new Damage(window.frame(), file, Clock.systemDefaultZone()).mended(sentence, folders.backups())) {
-            open(window, CompletableFuture.supplyAsync(() -> Opened.of(workbook(Optional.of(file), folders))));
+            open(window, CompletableFuture.supplyAsync(() -> Opened.of(workbook(Optional.of(file), folders), false)));
             return;
         }
         if (!(reason instanceof StoreException.Damaged)) {
@@ -136,13 +134,19 @@ public final class Start {
             close(desk);
             return;
         }
-        Thread.setDefaultUncaughtExceptionHandler(
-                new Trouble(window.frame(), () -> fill(window, Opened.of(opened.workbook()))));
+        Thread.setDefaultUncaughtExceptionHandler(new Trouble(
+                window.frame(), () -> fill(window, Opened.of(opened.workbook(), false))));
         desk.open(opened.course());
-        if (sample && desk.view().courses().isEmpty()) {
-            Samples.names().stream().findFirst().flatMap(Sample::named).ifPresent(first -> first.openOn(desk));
-        }
-        MainPanel panel = window.fill(desk, new Insights(desk, Work.queue()), () -> close(desk));
+        opened.sample().ifPresent(sample -> sample.openOn(desk));
+        inTurn(() -> {
+            MainPanel panel = new MainPanel(desk, new Insights(desk, Work.queue()), window);
+            window.fill(desk, panel, () -> close(desk));
+            inTurn(() -> begin(desk, panel, window));
+        });
+    }
+
+    private void begin(Desk desk, MainPanel panel, MainWindow window) {
+        panel.begin();
         panel.whenPainted(() -> ready(window));
         backUp(desk);
         lastVersion.filter(last -> !last.equals(Versions.newest())).ifPresent(last -> tellWhatIsNew(desk, window));
@@ -187,6 +191,11 @@ public final class Start {
         }
     }
 
+    /** Goes on in an event of its own: keys are taken, and what is there is painted, in between. */
+    private static void inTurn(Runnable next) {
+        SwingUtilities.invokeLater(next);
+    }
+
     private static void reportReady() {
         long began = ManagementFactory.getRuntimeMXBean().getStartTime();
         System.err.println("ready " + (System.currentTimeMillis() - began));
@@ -201,10 +210,15 @@ public final class Start {
         }
     }
 
-    /** The open file with the course that was last in hand, read while the look is put on. */
-    private record Opened(Workbook workbook, Optional<OpenCourse> course) {
-        static Opened of(Workbook workbook) {
-            return new Opened(workbook, LastInHand.of(workbook.view()).course().map(OpenCourse::of));
+    /** The open file with the course that was last in hand, or the sample to begin with, read while the look is put on. */
+    private record Opened(Workbook workbook, Optional<ReadCourse> course, Optional<Sample> sample) {
+        static Opened of(Workbook workbook, boolean withSample) {
+            Optional<ReadCourse> course =
+                    LastInHand.of(workbook.view()).course().map(kept -> ReadCourse.of(kept, workbook.view()));
+            Optional<Sample> sample = withSample && workbook.view().courses().isEmpty()
+                    ? Samples.names().stream().findFirst().flatMap(Sample::named)
+                    : Optional.empty();
+            return new Opened(workbook, course, sample);
         }
     }
 }

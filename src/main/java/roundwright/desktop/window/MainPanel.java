@@ -80,9 +80,23 @@ public final class MainPanel extends JPanel implements Asking {
         add(notice);
         add(holder);
         deeds.bind(this);
-        desk.listen(this::changed);
         insights.listen(this::showStrip);
+        showAround();
+    }
+
+    /** Shows the page as well, and from now on whatever changes: the head and the strip can be seen before. */
+    public MainPanel begin() {
+        desk.listen(this::changed);
         changed(Set.of(Matter.values()));
+        return this;
+    }
+
+    private void showAround() {
+        showNotice();
+        showHistory();
+        showHead();
+        showStrip();
+        header.pages().setVisible(desk.course().isPresent());
     }
 
     /** Whatever gets the focus is scrolled into sight. */

@@ -1,0 +1,65 @@
+package roundwright.desktop.start;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.font.FontRenderContext;
+import java.awt.font.TextLayout;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JToggleButton;
+import roundwright.desktop.look.Glyph;
+import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.Type;
+
+/** Fetches what the first window would wait for, before there is one: typefaces, icons, the look of controls, and what draws them. */
+final class WarmUp {
+    private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
+    private static final String LETTERS = "Round 1 of 24: −+×▲▼ abcdefghijklmnopqrstuvwxyz ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+    private static final int WIDTH = 600;
+    private static final int HEIGHT = 60;
+
+    private WarmUp() {}
+
+    /** Draws everything once where nobody sees it. */
+    static void run() {
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        for (Type type : Type.values()) {
+            graphics.setFont(type.font());
+            graphics.drawString(LETTERS, 0, HEIGHT / 2);
+            new TextLayout(LETTERS, type.font(), CONTEXT).draw(graphics, 0, HEIGHT / 2f);
+        }
+        for (Glyph glyph : Glyph.values()) {
+            glyph.icon(18, Optional.of(Tone.INK)).paintIcon(null, graphics, 0, 0);
+        }
+        graphics.fill(new RoundRectangle2D.Double(0.5, 0.5, WIDTH, HEIGHT, 9, 9));
+        graphics.draw(new Ellipse2D.Double(0.5, 0.5, WIDTH, HEIGHT));
+        controls(graphics);
+        graphics.dispose();
+    }
+
+    /** Never shown, and let go at once: only the classes and values of their look stay. */
+    private static void controls(Graphics2D graphics) {
+        JPanel panel = new JPanel(null);
+        panel.add(new JButton(LETTERS));
+        panel.add(new JToggleButton(LETTERS));
+        panel.add(new JLabel(LETTERS));
+        panel.add(new JScrollPane(new JTable(2, 2)));
+        panel.setSize(WIDTH, HEIGHT);
+        for (var control : panel.getComponents()) {
+            control.setBounds(0, 0, WIDTH, HEIGHT);
+            control.doLayout();
+        }
+        panel.paint(graphics);
+    }
+}
