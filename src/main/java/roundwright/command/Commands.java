@@ -2,6 +2,7 @@ package roundwright.command;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -73,8 +74,18 @@ public final class Commands {
             terminal.err().println(expected.getMessage());
             return expected.status();
         }
-        terminal.err().println(WORDS.say("unexpected", failure.toString()));
+        terminal.err().println(WORDS.say("unexpected", place(failure)));
         return ExitStatus.MACHINE_FAILED;
+    }
+
+    /** Kind and place of a failure, without its own words, which may hold names. */
+    private static String place(Exception failure) {
+        String kind = failure.getClass().getSimpleName().replaceFirst("Exception$", "");
+        return Stream.of(failure.getStackTrace())
+                .filter(frame -> frame.getClassName().startsWith("roundwright."))
+                .findFirst()
+                .map(frame -> kind + " in " + frame.getFileName() + ", line " + frame.getLineNumber())
+                .orElse(kind);
     }
 
     /** The program's own name on the command line; without a verb it says what there is. */

@@ -47,6 +47,7 @@ public final class FuzzRun {
     FuzzRun() throws Exception {
         doors.addAll(TextDoors.all());
         doors.addAll(new FileDoors(home).all());
+        doors.add(new TablesDoor());
         doors.add(new SheetsDoor());
         doors.forEach(door -> figures.put(door.name(), new Figures()));
     }

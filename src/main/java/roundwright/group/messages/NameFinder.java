@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Finds the students of a group by what people call them: without accents, by the first name alone, with a letter wrong. */
 public final class NameFinder {
@@ -28,8 +29,7 @@ public final class NameFinder {
         for (String name : names) {
             String folded = Folding.fold(name).strip();
             exact.put(folded, name);
-            first.computeIfAbsent(folded.split("[\\s.-]+")[0], word -> new ArrayList<>())
-                    .add(name);
+            first.computeIfAbsent(firstWord(folded), word -> new ArrayList<>()).add(name);
         }
         starts.addAll(first.keySet());
         first.forEach((word, who) -> {
@@ -57,11 +57,19 @@ public final class NameFinder {
         if (exact.containsKey(folded)) {
             return Optional.of(exact.get(folded));
         }
-        String first = folded.split("[\\s.-]+")[0];
+        String first = firstWord(folded);
         if (exact.containsKey(first) && agrees(folded, exact.get(first))) {
             return Optional.of(exact.get(first));
         }
         return near(folded).or(() -> near(first));
+    }
+
+    /** A name may be nothing but dots. */
+    private static String firstWord(String folded) {
+        return Stream.of(folded.split("[\\s.-]+"))
+                .filter(word -> !word.isEmpty())
+                .findFirst()
+                .orElse(folded);
     }
 
     /** "Bram T." is the Bram of the list unless the list's Bram has another initial. */
