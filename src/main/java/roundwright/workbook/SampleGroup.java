@@ -73,7 +73,7 @@ public final class SampleGroup {
         List<Student> students = people(howMany);
         edits.add(new StudentEdit.AddStudents(group, students));
         List<List<RoundPlace>> evenings = evenings(course);
-        List<SessionId> sessions = sessions(course, evenings.size(), start);
+        List<SessionId> sessions = sessions(course, evenings, start);
         for (Student student : students) {
             work(student.id(), evenings, sessions, course.pattern(), start);
         }
@@ -120,18 +120,32 @@ public final class SampleGroup {
         return evenings.subList(0, (evenings.size() + 1) / 2);
     }
 
-    private List<SessionId> sessions(Course course, int howMany, LocalDate start) {
+    private List<SessionId> sessions(Course course, List<List<RoundPlace>> evenings, LocalDate start) {
         List<SessionId> sessions = new ArrayList<>();
-        for (int evening = 0; evening < howMany; evening++) {
+        for (int evening = 0; evening < evenings.size(); evening++) {
             OptionalInt lesson = evening < course.lessons().size()
                     ? OptionalInt.of(course.lessons().get(evening).number())
                     : OptionalInt.empty();
             SessionId session = workbook.newSession();
             sessions.add(session);
-            edits.add(
-                    new SessionEdit.AddSession(new Session(session, group, start.plusWeeks(evening), lesson, "", "")));
+            edits.add(new SessionEdit.AddSession(new Session(
+                    session,
+                    group,
+                    start.plusWeeks(evening),
+                    lesson,
+                    reached(evenings.get(evening)),
+                    WORDS.say("sample.remember"))));
         }
         return sessions;
+    }
+
+    private static String reached(List<RoundPlace> evening) {
+        return evening.isEmpty()
+                ? ""
+                : WORDS.say(
+                        "sample.reached",
+                        evening.get(evening.size() - 1).part(),
+                        evening.get(evening.size() - 1).round());
     }
 
     /** Who missed an earlier evening has caught up since; who missed the last one has nothing to report of it. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.JComboBox;
+import javax.swing.JTextArea;
 import roundwright.course.Lesson;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Names;
@@ -26,7 +27,10 @@ import roundwright.workbook.GroupView;
 import roundwright.workbook.SessionEdit;
 import roundwright.workbook.Several;
 
-/** The register of one session: who is there, late, absent, who has caught up. A session of today is made where there is none. */
+/**
+ * One session: what to remember from the one before, which lesson it gives, the register (who is there, late, absent, who has caught up),
+ * and its log (what was reached, what to remember). A session of today is made where there is none.
+ */
 public final class RegisterCard extends AskCard {
     private static final Wording WORDS = Wording.of("desktop");
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
@@ -40,26 +44,45 @@ public final class RegisterCard extends AskCard {
         }
     }
 
+    /** A lesson that a session can give; none where it gives something else. */
+    private record GivenLesson(OptionalInt number, String name) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
     private final transient Desk desk;
     private final transient Asking asking;
     private final transient GroupView group;
     private final JComboBox<Choice> sessions = new JComboBox<>();
+    private final JComboBox<GivenLesson> lessons = new JComboBox<>();
+    private final Prose before = Prose.body("");
     private final RegisterTable table;
+    private final JTextArea reached;
+    private final JTextArea remember;
 
     public RegisterCard(Desk desk, Asking asking) {
-        super(WORDS.say("register-head"), 560);
+        super(WORDS.say("register-head"), 600);
         this.desk = desk;
         this.asking = asking;
         this.group = desk.group().orElseThrow();
         choices().forEach(sessions::addItem);
         row(WORDS.say("session"), sessions, "");
+        body().below(1, before);
+        givenLessons().forEach(lessons::addItem);
+        row(WORDS.say("lesson-given"), lessons, "");
         table = new RegisterTable(group.students(), student -> Names.of(student, desk));
         body().below(2, Prose.muted(WORDS.say("register-keys")));
         body().below(1, table);
         first(table);
-        sessions.addActionListener(event -> showMarks());
-        showMarks();
+        reached = row(WORDS.say("log-reached-field"), Fields.lines("", 2), "");
+        remember = row(WORDS.say("log-remember-field"), Fields.lines("", 2), WORDS.say("log-remember-hint"));
+        sessions.addActionListener(event -> showSession());
+        chooseToday();
+        showSession();
         answer(WORDS.say("keep"), this::keep);
+        other(WORDS.say("all-there"), this::allThere);
         cancel(asking);
     }
 
@@ -80,6 +103,7 @@ public final class RegisterCard extends AskCard {
 
     private Optional<Integer> nextLesson() {
         int last = group.sessions().stream()
+                .filter(session -> session.date().isBefore(desk.today()))
                 .flatMapToInt(session -> session.lesson().stream())
                 .max()
                 .orElse(0);
@@ -88,6 +112,53 @@ public final class RegisterCard extends AskCard {
 
     private Choice chosen() {
         return (Choice) sessions.getSelectedItem();
+    }
+
+    /** Sessions to come may be in the file already; it is today's that is filled in. */
+    private void chooseToday() {
+        for (int index = sessions.getItemCount() - 1; index >= 0; index--) {
+            if (sessions.getItemAt(index).date().equals(desk.today())) {
+                sessions.setSelectedIndex(index);
+            }
+        }
+    }
+
+    private List<GivenLesson> givenLessons() {
+        List<GivenLesson> given = new ArrayList<>();
+        given.add(new GivenLesson(OptionalInt.empty(), WORDS.say("lesson-given-none")));
+        desk.course()
+                .ifPresent(open -> open.course()
+                        .lessons()
+                        .forEach(lesson -> given.add(new GivenLesson(
+                                OptionalInt.of(lesson.number()),
+                                WORDS.say("lesson-named", lesson.number(), lesson.name())))));
+        return given;
+    }
+
+    private Optional<Session> kept() {
+        return chosen().id().flatMap(group::session);
+    }
+
+    private void allThere() {
+        Map<StudentId, Attendance> marks = new HashMap<>();
+        group.students()
+                .forEach(student ->
+                        marks.put(student.id(), table.mark(student.id()).orElse(Attendance.THERE)));
+        table.show(marks);
+    }
+
+    private void showSession() {
+        Optional<LessonLog> last = LessonLog.before(group, chosen().date());
+        before.setText(last.map(LessonLog::words).orElse(""));
+        before.setVisible(last.isPresent());
+        reached.setText(kept().map(Session::reached).orElse(""));
+        remember.setText(kept().map(Session::remember).orElse(""));
+        givenLessons().stream()
+                .filter(lesson -> lesson.number().equals(chosen().lesson()))
+                .findFirst()
+                .ifPresentOrElse(lessons::setSelectedItem, () -> lessons.setSelectedIndex(0));
+        showMarks();
+        revalidate();
     }
 
     private void showMarks() {
@@ -104,8 +175,17 @@ public final class RegisterCard extends AskCard {
         GroupId id = group.id();
         List<Edit> edits = new ArrayList<>();
         SessionId session = choice.id().orElseGet(() -> desk.workbook().newSession());
+        Session written = new Session(
+                session,
+                id,
+                choice.date(),
+                ((GivenLesson) lessons.getSelectedItem()).number(),
+                reached.getText().strip(),
+                remember.getText().strip());
         if (choice.id().isEmpty()) {
-            edits.add(new SessionEdit.AddSession(new Session(session, id, choice.date(), choice.lesson(), "", "")));
+            edits.add(new SessionEdit.AddSession(written));
+        } else if (!kept().equals(Optional.of(written))) {
+            edits.add(new SessionEdit.ChangeSession(written));
         }
         for (Student student : group.students()) {
             Optional<Attendance> before = choice.id().flatMap(known -> group.attendance(known, student.id()));

@@ -40,6 +40,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private final DetailCard detail;
     private final Text heading = new Text("", Type.HEADING, Tone.INK);
     private final Text subheading = new Text("", Type.BODY, Tone.MUTED);
+    private final Prose before = Prose.muted("");
     private final Switch onward;
     private final JComponent both;
     private final JComponent empty;
@@ -61,7 +62,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
         words.add(heading);
         words.add(subheading);
         PageCard grid = new PageCard(table)
-                .top(new HeadRow(words, deeds.button(Deed.REGISTER), deeds.button(Deed.PASTE_MESSAGES)))
+                .top(top(new HeadRow(words, deeds.button(Deed.REGISTER), deeds.button(Deed.PASTE_MESSAGES))))
                 .foot(foot());
         grid.scroll().setRowHeaderView(names);
         grid.scroll().getRowHeader().setOpaque(false);
@@ -72,6 +73,14 @@ public final class CountsPage extends JPanel implements FirstFocus {
         refresh();
         desk.listen(this::changed);
         insights.listen(detail::refresh);
+    }
+
+    private JComponent top(HeadRow head) {
+        Stack top = new Stack();
+        top.below(0, head);
+        top.below(0, before);
+        top.setBorder(Space.pad(0, 0, 1, 0));
+        return top;
     }
 
     private JComponent foot() {
@@ -101,6 +110,9 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private void refresh() {
         heading.setText(presenter.heading());
         subheading.setText(presenter.subheading());
+        String log = presenter.fromLastTime();
+        before.setText(log);
+        before.setVisible(!log.isEmpty());
         onward.show(presenter.onward().ordinal());
         table.refresh();
         names.refresh();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import roundwright.course.Lesson;
+import roundwright.desktop.ask.LessonLog;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Names;
 import roundwright.desktop.desk.OpenCourse;
@@ -20,6 +21,9 @@ import roundwright.workbook.SettingEdit;
 public final class CountsPresenter {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int WINDOW = 6;
+
+    /** More of a log would push the counts out of sight; the register has all of it. */
+    private static final int LONGEST_LOG = 240;
 
     private final Desk desk;
     private final CountEntry entry;
@@ -123,6 +127,19 @@ public final class CountsPresenter {
                 .flatMap(course -> desk.place().flatMap(course::lessonOf))
                 .map(lesson -> WORDS.say("lesson-named", lesson.number(), lesson.name()))
                 .orElse("");
+    }
+
+    /** What was written of the session before today's; empty where nothing was, and while names are hidden: there may be some in it. */
+    public String fromLastTime() {
+        if (desk.choice().namesHidden()) {
+            return "";
+        }
+        String words = desk.group()
+                .flatMap(group -> LessonLog.before(group, desk.today()))
+                .map(LessonLog::words)
+                .orElse("")
+                .replaceAll("\\s+", " ");
+        return words.length() <= LONGEST_LOG ? words : words.substring(0, LONGEST_LOG) + "…";
     }
 
     public int chosenRow() {
