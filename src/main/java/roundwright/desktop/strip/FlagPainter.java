@@ -35,11 +35,10 @@ final class FlagPainter {
     private record Flag(Rectangle2D body, String words, double x, int row) {}
 
     void paint(Map<Integer, List<String>> flags) {
-        double[] edges = geometry.edges();
         List<Flag> placed = new ArrayList<>();
         double[] taken = new double[Math.max(1, rooms.flagRows())];
         new TreeMap<>(flags).forEach((column, names) -> {
-            Rectangle2D body = geometry.column(edges, column);
+            Rectangle2D body = geometry.column(column);
             double x = body.getCenterX() - Space.points(0.5);
             String words = String.join(", ", names);
             int row = freeRow(taken, x, placed);

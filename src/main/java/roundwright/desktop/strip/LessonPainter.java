@@ -13,18 +13,16 @@ final class LessonPainter {
     private final Graphics2D graphics;
     private final StripGeometry geometry;
     private final StripRooms rooms;
-    private final double[] edges;
 
     LessonPainter(Graphics2D graphics, StripGeometry geometry, StripRooms rooms) {
         this.graphics = graphics;
         this.geometry = geometry;
         this.rooms = rooms;
-        this.edges = geometry.edges();
     }
 
     void paint(StripPiece.Bracket bracket, boolean current) {
-        double left = geometry.column(edges, bracket.from()).getMinX() + Space.points(0.5);
-        double right = geometry.column(edges, bracket.to()).getMaxX() - Space.points(0.5);
+        double left = geometry.column(bracket.from()).getMinX() + Space.points(0.5);
+        double right = geometry.column(bracket.to()).getMaxX() - Space.points(0.5);
         Path2D path = new Path2D.Double();
         double tick = Space.points(5);
         path.moveTo(left, rooms.bracket());

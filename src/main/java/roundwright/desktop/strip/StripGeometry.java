@@ -1,65 +1,108 @@
 package roundwright.desktop.strip;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 
 /**
- * Where everything of the strip stands in a rectangle of pixels. Rooms above and below the piece are given up, outermost first,
- * when there is little height.
- *
- * @param piece what is laid out
- * @param left x of the first column
- * @param width width of all columns and gaps between parts
- * @param bodyTop where the highest column begins
- * @param bodyHeight height of the highest column
+ * Where everything of the strip stands in a rectangle of pixels. Where the tension is known a round is as wide as it makes the piece
+ * longer, so that the columns draw the piece's outline; but never so narrow that a pointer could not find it.
  */
-record StripGeometry(StripPiece piece, double left, double width, double bodyTop, double bodyHeight) {
+final class StripGeometry {
     private static final double PART_GAP = 14;
     private static final double LOWEST = 3;
+    private static final double LEAST_SHARE = 0.45;
 
-    /** Total width of the gaps between parts: never more than a fifth of the whole. */
-    private double gaps() {
-        int parts = 0;
-        for (int i = 1; i < piece.columns().size(); i++) {
-            parts += piece.beginsPart(i) ? 1 : 0;
-        }
-        return parts == 0 ? 0 : Math.min(width / 5, parts * scaled(PART_GAP)) / parts;
+    private final StripPiece piece;
+    private final double left;
+    private final double width;
+    private final double bodyTop;
+    private final double bodyHeight;
+    private final double[] edges;
+    private final double[] widths;
+    private final int largest;
+
+    /**
+     * Lays a piece out.
+     *
+     * @param left x of the first column
+     * @param width width of all columns and gaps between parts
+     * @param bodyTop where the highest column begins
+     * @param bodyHeight height of the highest column
+     */
+    StripGeometry(StripPiece piece, double left, double width, double bodyTop, double bodyHeight) {
+        this.piece = piece;
+        this.left = left;
+        this.width = width;
+        this.bodyTop = bodyTop;
+        this.bodyHeight = bodyHeight;
+        this.widths = new double[piece.columns().size()];
+        this.edges = layOut();
+        this.largest = piece.largestCount();
+    }
+
+    StripPiece piece() {
+        return piece;
+    }
+
+    double bodyTop() {
+        return bodyTop;
+    }
+
+    double bodyHeight() {
+        return bodyHeight;
     }
 
     private static double scaled(double points) {
-        return com.formdev.flatlaf.util.UIScale.scale((float) points);
+        return UIScale.scale((float) points);
+    }
+
+    private static double share(StripPiece.Column column) {
+        return Math.max(LEAST_SHARE, column.rise());
+    }
+
+    /** The gaps between parts are never more than a fifth of the whole. */
+    private double[] layOut() {
+        int count = widths.length;
+        int gaps = 0;
+        double shares = 0;
+        for (int i = 0; i < count; i++) {
+            gaps += i > 0 && piece.beginsPart(i) ? 1 : 0;
+            shares += share(piece.columns().get(i));
+        }
+        double gap = gaps == 0 ? 0 : Math.min(width / 5, gaps * scaled(PART_GAP)) / gaps;
+        double each = count == 0 ? 0 : (width - gaps * gap) / shares;
+        double[] lefts = new double[count + 1];
+        double x = left;
+        for (int i = 0; i < count; i++) {
+            x += i > 0 && piece.beginsPart(i) ? gap : 0;
+            lefts[i] = x;
+            widths[i] = each * share(piece.columns().get(i));
+            x += widths[i];
+        }
+        lefts[count] = x;
+        return lefts;
     }
 
     /** Left edges of all columns, and the right edge of the last: one more than there are columns. */
     double[] edges() {
-        int count = piece.columns().size();
-        double[] edges = new double[count + 1];
-        double gap = gaps();
-        int parts = 0;
-        for (int i = 1; i < count; i++) {
-            parts += piece.beginsPart(i) ? 1 : 0;
-        }
-        double each = count == 0 ? 0 : (width - parts * gap) / count;
-        double x = left;
-        for (int i = 0; i < count; i++) {
-            x += i > 0 && piece.beginsPart(i) ? gap : 0;
-            edges[i] = x;
-            x += each;
-        }
-        edges[count] = x;
         return edges;
     }
 
-    /** Width of one column, its seam included. */
+    /** Width of the middle column, its seam included. */
     double columnWidth() {
-        double[] edges = edges();
-        return edges[edges.length - 1] - edges[edges.length - 2];
+        return Arrays.stream(widths)
+                .sorted()
+                .skip(widths.length / 2)
+                .findFirst()
+                .orElse(0);
     }
 
     /** The painted body of a column. */
-    Rectangle2D column(double[] edges, int index) {
-        double each = edges[edges.length - 1] - edges[edges.length - 2];
+    Rectangle2D column(int index) {
+        double each = widths[index];
         double seam = each > scaled(6) ? scaled(1.5) : each > scaled(3) ? scaled(0.5) : 0;
-        double share = piece.columns().get(index).count().orElse(0) / (double) piece.largestCount();
+        double share = piece.columns().get(index).count().orElse(0) / (double) largest;
         double height = Math.max(scaled(LOWEST), bodyHeight * share);
         double top = bodyTop + (bodyHeight - height) / 2;
         return new Rectangle2D.Double(edges[index], top, each - seam, height);
@@ -67,17 +110,11 @@ record StripGeometry(StripPiece piece, double left, double width, double bodyTop
 
     /** The column at an x, the nearest where none is. */
     int columnAt(double x) {
-        double[] edges = edges();
-        int last = piece.columns().size() - 1;
         int found = 0;
-        for (int i = 1; i <= last; i++) {
-            double boundary = piece.beginsPart(i) ? (edges[i] + edges[i - 1] + columnWidthOf(edges)) / 2 : edges[i];
-            found = x >= boundary ? i : found;
+        for (int i = 1; i < widths.length; i++) {
+            double before = edges[i - 1] + widths[i - 1];
+            found = x >= (before + edges[i]) / 2 ? i : found;
         }
         return found;
-    }
-
-    private static double columnWidthOf(double[] edges) {
-        return edges[edges.length - 1] - edges[edges.length - 2];
     }
 }

@@ -3,11 +3,12 @@ package roundwright.desktop.strip;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RectangularShape;
 import java.awt.geom.RoundRectangle2D;
-import java.util.List;
+import java.util.EnumMap;
 import java.util.Map;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
@@ -16,33 +17,33 @@ import roundwright.desktop.look.Type;
 /** Paints the piece: its columns, the names of its parts, the students on it, and the column that is chosen. */
 final class StripPainter {
     private static final double ROUNDNESS = 3;
-    private static final double DOT = 7;
-    private static final int MOST_ROWS = 4;
-    private static final double LEAST_DOT = 4.5;
 
     private final Graphics2D graphics;
     private final StripGeometry geometry;
-    private final double[] edges;
     private final StripPiece piece;
 
     StripPainter(Graphics2D graphics, StripGeometry geometry) {
         this.graphics = graphics;
         this.geometry = geometry;
-        this.edges = geometry.edges();
         this.piece = geometry.piece();
     }
 
     void columns() {
         double round = geometry.columnWidth() > Space.points(6) ? Space.points(ROUNDNESS * 2) : 0;
+        Map<Wool, Path2D> bodies = new EnumMap<>(Wool.class);
         for (int i = 0; i < piece.columns().size(); i++) {
-            Rectangle2D body = geometry.column(edges, i);
-            graphics.setColor(piece.columns().get(i).wool().color());
-            if (piece.columns().get(i).count().isEmpty()) {
-                unknown(body);
+            StripPiece.Column column = piece.columns().get(i);
+            if (column.count().isEmpty()) {
+                unknown(geometry.column(i));
             } else {
-                graphics.fill(rounded(body, round));
+                bodies.computeIfAbsent(column.wool(), absent -> new Path2D.Double())
+                        .append(rounded(geometry.column(i), round), false);
             }
         }
+        bodies.forEach((wool, all) -> {
+            graphics.setColor(wool.color());
+            graphics.fill(all);
+        });
     }
 
     /** A round whose count is not known: an open outline at half height. */
@@ -60,15 +61,15 @@ final class StripPainter {
         int from = 0;
         for (int i = 1; i <= piece.columns().size(); i++) {
             if (i == piece.columns().size() || piece.beginsPart(i)) {
-                partName(from, i - 1, geometry.column(edges, chosen));
+                partName(from, i - 1, geometry.column(chosen));
                 from = i;
             }
         }
     }
 
     private void partName(int from, int to, Rectangle2D chosen) {
-        double left = geometry.column(edges, from).getMinX();
-        double right = geometry.column(edges, to).getMaxX();
+        double left = geometry.column(from).getMinX();
+        double right = geometry.column(to).getMaxX();
         String name = piece.columns().get(from).place().part();
         graphics.setFont(Type.SMALL_STRONG.font());
         double width = graphics.getFontMetrics().stringWidth(name);
@@ -98,56 +99,8 @@ final class StripPainter {
         return before >= left ? before : after + width <= right ? after : middle;
     }
 
-    void students(Map<Integer, List<String>> students) {
-        students.forEach((column, names) -> students(column, names.size()));
-    }
-
-    private void students(int column, int count) {
-        Rectangle2D body = geometry.column(edges, column);
-        double dot = Math.min(Space.points(DOT), Math.max(Space.points(LEAST_DOT), body.getWidth()));
-        double step = dot + Space.points(1.5);
-        int across = Math.max(1, (int) ((body.getWidth() + Space.points(3)) / step));
-        int rows = Math.max(1, Math.min(MOST_ROWS, (int) (body.getHeight() / step)));
-        double bottom = body.getMaxY();
-        if (count > across * rows) {
-            crowd(body, bottom, count);
-            return;
-        }
-        for (int i = 0; i < count; i++) {
-            int row = i / across;
-            int inRow = Math.min(across, count - row * across);
-            double x = body.getCenterX() - (inRow * step - Space.points(1.5)) / 2 + (i % across) * step;
-            dot(x, bottom - Space.points(3) - dot - row * step, dot);
-        }
-    }
-
-    private void dot(double x, double y, double side) {
-        Ellipse2D dot = new Ellipse2D.Double(x, y, side, side);
-        graphics.setColor(Tone.SURFACE.color());
-        graphics.fill(dot);
-        graphics.setColor(Tone.INK.color());
-        graphics.setStroke(new BasicStroke(Space.points(1.6)));
-        graphics.draw(dot);
-    }
-
-    private void crowd(Rectangle2D body, double bottom, int count) {
-        String text = String.valueOf(count);
-        graphics.setFont(Type.SMALL_STRONG.font());
-        double width = graphics.getFontMetrics().stringWidth(text) + Space.points(10);
-        double height = Space.points(17);
-        RoundRectangle2D pill = new RoundRectangle2D.Double(
-                body.getCenterX() - width / 2, bottom - height - Space.points(2), width, height, height, height);
-        graphics.setColor(Tone.SURFACE.color());
-        graphics.fill(pill);
-        graphics.setColor(Tone.INK.color());
-        graphics.setStroke(new BasicStroke(Space.points(1.2)));
-        graphics.draw(pill);
-        graphics.drawString(
-                text, (float) (pill.getX() + Space.points(5)), (float) (pill.getMaxY() - Space.points(4.5)));
-    }
-
     void outline(int column, Tone tone, double stroke) {
-        Rectangle2D body = geometry.column(edges, column);
+        Rectangle2D body = geometry.column(column);
         double out = Space.points(4);
         double width = Math.max(body.getWidth() + out, Space.points(8));
         RoundRectangle2D edge = new RoundRectangle2D.Double(
@@ -164,14 +117,17 @@ final class StripPainter {
 
     /** A short thick rule under the columns where many go wrong. */
     void trouble(int column) {
-        Rectangle2D body = geometry.column(edges, column);
+        Rectangle2D body = geometry.column(column);
         double y = body.getMaxY() + Space.points(3);
         graphics.setStroke(new BasicStroke(Space.points(3), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         graphics.setColor(Tone.MARIGOLD.color());
         graphics.draw(new Line2D.Double(body.getMinX() + 2, y, body.getMaxX() - 2, y));
     }
 
-    private static RoundRectangle2D rounded(Rectangle2D body, double round) {
+    private static RectangularShape rounded(Rectangle2D body, double round) {
+        if (round == 0) {
+            return body;
+        }
         return new RoundRectangle2D.Double(body.getX(), body.getY(), body.getWidth(), body.getHeight(), round, round);
     }
 }

@@ -143,7 +143,7 @@ public final class StripPanel extends JComponent {
         }
         marks.troubles().forEach(painter::trouble);
         hovered.ifPresent(column -> painter.outline(column, Tone.MUTED, 1.2));
-        painter.students(marks.students());
+        new StudentPainter(graphics, geometry).paint(marks.students());
         painter.outline(chosen, Tone.PINE, 2.2);
         drag.paint(graphics, geometry, rooms, getWidth());
     }

@@ -1,15 +1,20 @@
 package roundwright.desktop.strip;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import roundwright.course.Course;
 import roundwright.course.Lesson;
 import roundwright.group.RoundPlace;
+import roundwright.pattern.Outline;
 import roundwright.pattern.Part;
 import roundwright.pattern.PartItem;
 import roundwright.pattern.Round;
+import roundwright.pattern.Tension;
+import roundwright.pattern.WorkedAs;
 
 /**
  * What the strip shows of a course, in columns numbered from 0 in working order.
@@ -18,8 +23,15 @@ import roundwright.pattern.Round;
  * @param brackets a lesson's stretches of columns, in order
  */
 public record StripPiece(List<Column> columns, List<Bracket> brackets) {
-    /** A round: where it is, the count to reach, and the yarn it is worked in. */
-    public record Column(RoundPlace place, OptionalInt count, Wool wool) {}
+    /**
+     * A round.
+     *
+     * @param count the count to reach
+     * @param wool the yarn it is worked in
+     * @param rise how much longer it makes the piece, in heights of a stitch; 1 where the tension is not known
+     * @param across how wide the piece is there, in millimetres, where the tension is known
+     */
+    public record Column(RoundPlace place, OptionalInt count, Wool wool, double rise, OptionalDouble across) {}
 
     /** A lesson's stretch of columns, both ends included. */
     public record Bracket(int lesson, String name, int from, int to) {}
@@ -36,7 +48,7 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
         List<Part> parts = course.pattern().parts();
         for (int i = 0; i < parts.size(); i++) {
             yarn = Wool.named(parts.get(i).name()).or(() -> Optional.empty()).or(lastOf(yarn));
-            yarn = addPart(columns, parts.get(i), i, yarn);
+            yarn = addPart(columns, parts.get(i), i, yarn, outline(course, parts.get(i)));
         }
         return new StripPiece(columns, brackets(course, columns));
     }
@@ -45,17 +57,43 @@ public record StripPiece(List<Column> columns, List<Bracket> brackets) {
         return () -> yarn;
     }
 
-    private static Optional<Wool> addPart(List<Column> columns, Part part, int index, Optional<Wool> before) {
+    private static Optional<Wool> addPart(
+            List<Column> columns, Part part, int index, Optional<Wool> before, List<Side> sides) {
+        int number = 0;
         Optional<Wool> yarn = before;
         for (PartItem item : part.items()) {
             Optional<Wool> named = Wool.named(item.line().text());
             yarn = named.isPresent() ? named : yarn;
             if (item instanceof Round round) {
                 RoundPlace place = new RoundPlace(part.name(), round.number());
-                columns.add(new Column(place, round.count(), yarn.orElse(Wool.quiet(index))));
+                Side side = sides.get(number++);
+                columns.add(
+                        new Column(place, round.count(), yarn.orElse(Wool.quiet(index)), side.rise(), side.across()));
             }
         }
         return yarn;
+    }
+
+    /** One round from the side. */
+    private record Side(double rise, OptionalDouble across) {
+        static final Side UNKNOWN = new Side(1, OptionalDouble.empty());
+    }
+
+    private static List<Side> outline(Course course, Part part) {
+        Optional<Tension> tension =
+                course.settings().tension().map(given -> Tension.toTenCentimetres(given.stitches(), given.rounds()));
+        boolean flat = WorkedAs.of(part) == WorkedAs.ROWS;
+        if (tension.isEmpty() || flat) {
+            return Collections.nCopies(part.rounds().size(), Side.UNKNOWN);
+        }
+        List<Side> sides = new ArrayList<>();
+        double height = 0;
+        for (Outline.Ring ring : Outline.of(part, tension.get())) {
+            double rise = (ring.height() - height) / tension.get().height();
+            sides.add(new Side(rise, OptionalDouble.of(2 * ring.radius())));
+            height = ring.height();
+        }
+        return sides;
     }
 
     private static List<Bracket> brackets(Course course, List<Column> columns) {

@@ -41,6 +41,7 @@ final class StripWords {
                 column.count().isPresent()
                         ? WORDS.say("stitches", column.count().getAsInt())
                         : WORDS.say("count-unknown"));
+        column.across().ifPresent(across -> said.add(WORDS.say("strip-across", Math.max(1, Math.round(across / 10)))));
         piece.bracketOf(index)
                 .ifPresent(bracket -> said.add(WORDS.say("strip-lesson", bracket.lesson(), bracket.name())));
         List<String> names = marks.flags().getOrDefault(index, List.of());

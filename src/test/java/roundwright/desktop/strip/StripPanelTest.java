@@ -5,16 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.event.MouseEvent;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import roundwright.course.file.CourseFile;
 import roundwright.desktop.OnEventThread;
 import roundwright.desktop.Pictures;
 import roundwright.desktop.SampleCourse;
@@ -79,7 +85,7 @@ class StripPanelTest {
         StripGeometry geometry =
                 new StripGeometry(StripPiece.of(SampleCourse.lighthouse()), 30, 1280, rooms.top(), rooms.body());
         for (int column : new int[] {0, 12, 23, 33}) {
-            int x = (int) geometry.column(geometry.edges(), column).getCenterX();
+            int x = (int) geometry.column(column).getCenterX();
             panel.dispatchEvent(
                     new MouseEvent(panel, MouseEvent.MOUSE_PRESSED, 0, 0, x, 80, x, 80, 1, false, MouseEvent.BUTTON1));
             assertEquals(column, panel.chosen());
@@ -113,6 +119,41 @@ class StripPanelTest {
             double[] edges = geometry.edges();
             IntStream.range(1, edges.length).forEach(i -> assertTrue(edges[i] > edges[i - 1]));
             assertEquals(10 + width, edges[edges.length - 1], 0.01);
+        }
+    }
+
+    @Test
+    void withATensionAWallIsLongAndADiscIsShort() {
+        String text = "# Ball\n\n- terms: UK\n- tension: 18 stitches and 20 rounds to 10 cm\n\n## Part: Body\n\n"
+                + "- Rnd 1: 6 dc in magic ring (6)\n- Rnd 2: inc x 6 (12)\n- Rnd 3: (dc, inc) x 6 (18)\n"
+                + "- Rnds 4-6: dc in each st around (18)\n";
+        StripPiece piece = StripPiece.of(CourseFile.read(text).course());
+        StripGeometry geometry = new StripGeometry(piece, 0, 600, 0, 100);
+        assertTrue(geometry.column(1).getWidth() < geometry.column(4).getWidth() * 0.6);
+        assertEquals(geometry.column(4).getWidth(), geometry.column(5).getWidth(), 1e-9);
+        assertEquals(600, geometry.edges()[6], 1e-6);
+        for (int column = 0; column < 6; column++) {
+            assertEquals(column, geometry.columnAt(geometry.column(column).getCenterX()));
+        }
+        assertEquals(31.8, piece.columns().get(3).across().getAsDouble(), 0.1);
+        assertTrue(new StripWords(piece, StripMarks.NONE).of(3).contains("about 3 cm across"));
+    }
+
+    @Test
+    void marksOfStudentsNeverTouch() {
+        StripPiece piece = StripPiece.of(SampleCourse.lighthouse());
+        Random random = new Random(8);
+        var graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        for (int run = 0; run < 300; run++) {
+            Map<Integer, List<String>> students = new HashMap<>();
+            for (int group = random.nextInt(20); group >= 0; group--) {
+                students.put(random.nextInt(piece.columns().size()), Collections.nCopies(1 + random.nextInt(30), "A"));
+            }
+            StripGeometry geometry = new StripGeometry(piece, 30, 200 + random.nextInt(1500), 10, 40);
+            List<Rectangle2D> places = new StudentPainter(graphics, geometry).places(students);
+            for (int i = 1; i < places.size(); i++) {
+                assertTrue(places.get(i - 1).getMaxX() < places.get(i).getMinX(), "run " + run + ": " + students);
+            }
         }
     }
 
