@@ -137,6 +137,15 @@ final class NoteReader {
         return telling || words && !(steps && repeated) || !steps && !repeated;
     }
 
+    /** Whether the bracket at the cursor holds nothing but marks: "(…)", "[?]". */
+    boolean onlyMarks() {
+        int place = 1;
+        while (cursor.peek(place).meaning().parts()) {
+            place++;
+        }
+        return place > 1 && cursor.is(place, Meaning.SHUT);
+    }
+
     /** Whether the bracket at the cursor holds nothing but words that are not of rounds. */
     boolean strangeBracket() {
         for (int place = 1; !cursor.is(place, Meaning.SHUT) && !cursor.is(place, Meaning.FINISH); place++) {

@@ -121,6 +121,11 @@ final class PlaceReader {
         if (cursor.is(-1, Meaning.THE) && cursor.is(Meaning.COMMA)) {
             line.doubt(cursor.since(begin));
         }
+        boolean vague =
+                !place.noun && place.first && !place.each && (cursor.is(Meaning.UNKNOWN) || cursor.is(Meaning.COLOUR));
+        if (vague) {
+            line.doubt(cursor.since(begin));
+        }
         if (place.empty()) {
             cursor.at = begin;
             return null;

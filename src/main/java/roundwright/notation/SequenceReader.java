@@ -104,7 +104,9 @@ final class SequenceReader {
             if (items.lastPlain()) {
                 items.fillLast();
             }
+            int begin = cursor.at;
             items.addApart(notes.read(Feature.OTHER));
+            strangers.numbersIn(begin);
             return;
         }
         if (counted() || timesFirst() || repeated() || starts.read() || rounds()) {
@@ -145,7 +147,13 @@ final class SequenceReader {
                 items.parted = true;
             }
             case EVENLY -> evenly();
-            case EQUALS, FOR, OTHER, PER, IT -> cursor.next();
+            case IT -> {
+                cursor.next();
+                if (cursor.peek(-2).meaning().makes()) {
+                    line.doubt(token.span());
+                }
+            }
+            case EQUALS, FOR, OTHER, PER -> cursor.next();
             case EVEN -> {
                 Span span = cursor.next().span();
                 if (!line.worked && cursor.is(Meaning.IN) && cursor.is(1, Meaning.STITCH)) {
@@ -323,10 +331,9 @@ final class SequenceReader {
     }
 
     private void bracket() {
-        if (cursor.is(1, Meaning.SKIP) && cursor.is(2, Meaning.SHUT)) {
-            int hole = cursor.at;
-            cursor.at += 3;
-            line.doubt(cursor.since(hole));
+        boolean missing = cursor.is(1, Meaning.SKIP) && cursor.is(2, Meaning.SHUT);
+        if (missing || !line.counted && line.worked && notes.onlyMarks()) {
+            line.doubt(notes.bracket().span());
             return;
         }
         if (depth >= DEEPEST || notes.aside()) {
@@ -336,7 +343,8 @@ final class SequenceReader {
             boolean strange = notes.strangeBracket();
             Node aside = notes.bracket();
             boolean item = listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT));
-            boolean hole = strange && depth > 0 && (cursor.is(Meaning.IN) || items.empty());
+            boolean nothing = line.unplaced == null || items.empty();
+            boolean hole = strange && (nothing && cursor.is(Meaning.IN) || depth > 0 && items.empty());
             boolean inside = hole
                     || strange && between && (notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN));
             if (item || inside) {
@@ -350,7 +358,9 @@ final class SequenceReader {
         cursor.next();
         if (!cursor.shutsAhead()) {
             items.fence();
-            if (!cursor.hasCount()) {
+            boolean number =
+                    cursor.is(Meaning.NUMBER) && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.ST);
+            if (!cursor.hasCount() || number && cursor.is(1, Meaning.OPEN)) {
                 line.doubt(cursor.since(begin));
             }
             return;
@@ -363,6 +373,9 @@ final class SequenceReader {
     private void stars() {
         int begin = cursor.at;
         cursor.next();
+        if (cursor.is(Meaning.COMMA) && !inStars) {
+            line.doubt(cursor.since(begin));
+        }
         if (inStars || depth >= DEEPEST || cursor.done()) {
             return;
         }
@@ -435,12 +448,32 @@ final class SequenceReader {
             return;
         }
         switch (token.meaning()) {
-            case NOTE -> items.addApart(notes.read(token.feature()));
+            case NOTE -> note(token);
             case MARKER -> items.addApart(notes.read(Feature.MARKER));
-            case COLOUR, WITH -> items.addApart(notes.colour());
+            case COLOUR, WITH -> {
+                if (cursor.is(1, Meaning.SHUT) && token.is(Meaning.WITH)) {
+                    line.doubt(token.span());
+                }
+                items.addApart(notes.colour());
+            }
             case NOT -> items.addApart(notes.read(Feature.OTHER));
             default -> strangers.read();
         }
+    }
+
+    /** Words around the stitches; those that say where a step goes leave it open. */
+    private void note(Token token) {
+        int begin = cursor.at;
+        boolean close =
+                !items.parted && !items.empty() && !cursor.peek(-1).meaning().parts();
+        String word = line.text.substring(token.start(), token.end()).toLowerCase(java.util.Locale.ROOT);
+        Node note = notes.read(token.feature());
+        boolean where = close && (word.equals("after") || word.equals("before") || word.equals("if"));
+        if (where && !line.counted) {
+            line.doubt(note.span());
+        }
+        items.addApart(note);
+        strangers.placesIn(begin);
     }
 
     /** "*1 dc, inc* 9 dc": what stands after a bracket with no number of its own may be the count. */

@@ -44,6 +44,9 @@ final class StartReader {
     private boolean magic() {
         int begin = cursor.at;
         cursor.next();
+        if (cursor.is(Meaning.INC) || cursor.is(Meaning.DEC)) {
+            line.doubt(cursor.since(begin));
+        }
         line.features.add(Feature.MAGIC_RING);
         line.ring = true;
         line.stitches = true;

@@ -23,7 +23,10 @@ final class StrangeWords {
         Token token = cursor.next();
         items.parted = true;
         char mark = (char) token.value();
-        if (illegible(token)) {
+        boolean lonely = cursor.is(-2, Meaning.COMMA)
+                && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.OPEN) || cursor.is(Meaning.FINISH))
+                && line.text.charAt(token.start()) == '~';
+        if (lonely && !line.counted || illegible(token)) {
             line.doubt(token.span());
             return;
         }
@@ -64,6 +67,31 @@ final class StrangeWords {
     private boolean ellipsis(Token first) {
         return line.text.charAt(first.start()) == '\u2026'
                 || cursor.is(Meaning.STOP) && !cursor.peek().spaced() && cursor.is(1, Meaning.STOP);
+    }
+
+    /** Words that were passed over as a note hold a number: "in the arm pit and 2 more where it pulls". */
+    void numbersIn(int begin) {
+        for (int place = begin; place < cursor.at; place++) {
+            boolean number =
+                    cursor.is(place - cursor.at, Meaning.NUMBER) && cursor.is(place + 1 - cursor.at, Meaning.MORE);
+            if (number && !line.counted) {
+                line.doubt(cursor.since(begin));
+                return;
+            }
+        }
+    }
+
+    /** Words that were passed over as a note say what is worked into: "the nose bump over 4 sts". */
+    void placesIn(int begin) {
+        for (int place = begin; place < cursor.at; place++) {
+            int at = place - cursor.at;
+            boolean stitches =
+                    cursor.is(at, Meaning.IN) && cursor.is(at + 1, Meaning.NUMBER) && cursor.is(at + 2, Meaning.ST);
+            if (stitches && !line.counted) {
+                line.doubt(cursor.since(begin));
+                return;
+            }
+        }
     }
 
     /** "turn the corner in the usual way": more than a turn of the work, and what it is, is not said. */

@@ -136,7 +136,7 @@ class SheetsTest {
         assertTrue(SampleSheets.words(SampleSheets.bytes(sheets, "egg-overview.pdf"))
                 .contains("no lessons yet"));
         assertTrue(SampleSheets.words(SampleSheets.bytes(sheets, "egg-lesson-1-student.pdf"))
-                .contains("Six double crochet into the ring"));
+                .contains("six double crochet into the ring"));
     }
 
     @Test
