@@ -142,18 +142,12 @@ final class Figures {
             }
             case FILLER, REMAINING, OF, NOW, AROUND, THE -> over(1);
             case PER, EACH -> perWhat();
-            case CHAIN -> {
-                counted = false;
-                yield over(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.NUMBER) ? 3 : 1);
-            }
+            case CHAIN -> uncounted(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.NUMBER) ? 3 : 1);
             case NUMBER -> {
                 boolean jammed = cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE);
                 yield cursor.is(1, Meaning.CHAINSPACE) || jammed ? over(jammed ? 2 : 1) : Unit.ENDS;
             }
-            case CHAINSPACE, SPACE, PETAL -> {
-                counted = false;
-                yield over(1);
-            }
+            case CHAINSPACE, SPACE, PETAL -> uncounted(1);
             case TOTAL, YOUHAVE -> {
                 boolean next = cursor.is(Meaning.YOUHAVE) && cursor.is(1, Meaning.NUMBER);
                 inTotal |= !next;
@@ -176,6 +170,11 @@ final class Figures {
         Token unit = cursor.peek();
         boolean letters = unit.spaced() && unit.end() - unit.start() <= 3;
         return letters && (cursor.is(1, Meaning.SHUT) || cursor.is(1, Meaning.STOP) && cursor.is(2, Meaning.SHUT));
+    }
+
+    private Unit uncounted(int words) {
+        counted = false;
+        return over(words);
     }
 
     private Unit over(int words) {

@@ -7,110 +7,32 @@ final class PlaceReader {
     private final Reading line;
     private final Cursor cursor;
     private final String text;
+    private final PlaceStarts starts;
 
     PlaceReader(Reading line) {
         this.line = line;
         this.cursor = line.cursor;
         this.text = line.text;
-    }
-
-    /** Whether words at the cursor begin to say where a step goes, and not only how often. */
-    boolean startsPlace() {
-        return switch (cursor.peek().meaning()) {
-            case AROUND -> aroundPost();
-            case ACROSS -> whichStitches();
-            case ROUND -> aroundPost();
-            case TOEND -> false;
-            case SLASH -> perStitch();
-            case IN ->
-                !thing(1)
-                        && !cursor.is(1, Meaning.COLOUR)
-                        && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR));
-            default -> starts();
-        };
-    }
-
-    /** Whether a part of the piece is named so many tokens on: "leg 1", "the third leg", "the thumb gap". */
-    boolean thing(int ahead) {
-        int place = ahead;
-        boolean the = false;
-        while (true) {
-            switch (cursor.peek(place).meaning()) {
-                case THE, ORDINAL, OTHER, FIRST -> the = true;
-                case NOTE -> {
-                    return cursor.peek(place).feature() == Feature.OTHER;
-                }
-                case UNKNOWN -> {
-                    return the && cursor.is(ahead - 1, Meaning.AROUND);
-                }
-                default -> {
-                    return false;
-                }
-            }
-            place++;
-        }
-    }
-
-    /** "2sc/st". */
-    private boolean perStitch() {
-        return !cursor.peek().spaced()
-                && cursor.is(1, Meaning.ST)
-                && !cursor.peek(1).spaced();
+        this.starts = new PlaceStarts(cursor);
     }
 
     /** Whether words at the cursor begin to say where. */
     boolean starts() {
-        return switch (cursor.peek().meaning()) {
-            case IN, EACH, NEXT, SAME, REMAINING, AROUND, ACROSS, TOEND, BETWEEN, LAST, FIRST -> true;
-            case TO -> toPlace(1);
-            case AT -> cursor.is(1, Meaning.BASE) || cursor.is(1, Meaning.SAME) || cursor.is(1, Meaning.THE);
-            case BASE, OTHERSIDE -> true;
-            case THE -> startsAfterThe();
-            case HOLD -> true;
-            case ORDINAL -> true;
-            case ROUND -> !cursor.is(1, Meaning.NUMBER);
-            case MAGIC, RING -> cursor.peek(-1).is(Meaning.STITCH);
-            case PER -> cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.STITCH);
-            default -> false;
-        };
+        return starts.starts();
     }
 
-    private boolean startsAfterThe() {
-        return switch (cursor.peek(1).meaning()) {
-            case NEXT, SAME, REMAINING, LAST, FIRST, ORDINAL, EACH -> true;
-            default -> false;
-        };
+    /** Whether a part of the piece is named so many tokens on: "leg 1", "the third leg", "the thumb gap". */
+    boolean thing(int ahead) {
+        return starts.thing(ahead);
     }
 
-    private boolean toPlace(int ahead) {
-        return switch (cursor.peek(ahead).meaning()) {
-            case LAST,
-                    FIRST,
-                    NEXT,
-                    SAME,
-                    ORDINAL,
-                    TOP,
-                    RING,
-                    MAGIC,
-                    ST,
-                    SPACE,
-                    CHAINSPACE,
-                    TCHAIN,
-                    MARKER,
-                    STITCH,
-                    NUMBER,
-                    REMAINING,
-                    CHAIN,
-                    BASE,
-                    START -> true;
-            case THE -> toPlace(ahead + 1);
-            default -> false;
-        };
+    void overWords() {
+        starts.overWords();
     }
 
     /** Reads all the words that say where; null where there are none. */
     Place read() {
-        if (!startsPlace()) {
+        if (!starts.startsPlace()) {
             return null;
         }
         int begin = cursor.at;
@@ -135,77 +57,61 @@ final class PlaceReader {
 
     private boolean word(Place place) {
         Token token = cursor.peek();
-        switch (token.meaning()) {
-            case IN, AT -> {
-                return in(place);
-            }
-            case SLASH -> {
-                if (!perStitch() || place.noun) {
-                    return false;
-                }
-                cursor.next();
-                place.next = true;
-            }
-            case THE, ONLY -> cursor.next();
-            case OF -> {
-                return of(place);
-            }
-            case FROM -> {
-                boolean below = place.noun && cursor.is(1, Meaning.PREVIOUS);
-                cursor.at += below ? 2 : 0;
-                return below;
-            }
-            case TO -> {
-                return to(place);
-            }
-            case NUMBER -> {
-                return number(place);
-            }
-            case AROUND, ACROSS, TOEND, ROUND -> {
-                return around(place, token);
-            }
+        return switch (token.meaning()) {
+            case IN, AT -> in(place);
+            case SLASH -> perStitch(place);
+            case THE, ONLY -> over();
+            case OF -> of(place);
+            case FROM -> fromBelow(place);
+            case TO -> to(place);
+            case NUMBER -> number(place);
+            case AROUND, ACROSS, TOEND, ROUND -> around(place, token);
             case HOLD -> {
-                cursor.next();
                 place.hold = token.hold();
+                yield over();
             }
             case BETWEEN -> {
-                cursor.next();
                 place.between = true;
                 place.target = Target.SPACE;
+                yield over();
             }
-            default -> {
-                return which(place, token) || noun(place, token);
-            }
-        }
-        return true;
-    }
-
-    /** "fpdc around next st": round its post, not round the piece. */
-    private boolean aroundPost() {
-        return switch (cursor.peek(1).meaning()) {
-            case NEXT, THE, EACH, ST, STITCH, FIRST, LAST, SAME, SKIP -> true;
-            default -> false;
+            default -> which(place, token) || noun(place, token);
         };
     }
 
-    /** "along next 5 sts": not to the end. */
-    private boolean whichStitches() {
-        int which = cursor.is(1, Meaning.THE) ? 2 : 1;
-        return cursor.is(which, Meaning.NEXT)
-                || cursor.is(which, Meaning.EACH)
-                || cursor.is(which, Meaning.NUMBER)
-                        && (cursor.is(which + 1, Meaning.ST) || cursor.is(which + 1, Meaning.STITCH));
+    private boolean over() {
+        cursor.next();
+        return true;
+    }
+
+    /** "2sc/st". */
+    private boolean perStitch(Place place) {
+        boolean per = starts.perStitch() && !place.noun;
+        if (per) {
+            cursor.next();
+            place.next = true;
+        }
+        return per;
+    }
+
+    /** "from the round below", after the stitch. */
+    private boolean fromBelow(Place place) {
+        boolean below = place.noun && cursor.is(1, Meaning.PREVIOUS);
+        cursor.at += below ? 2 : 0;
+        return below;
     }
 
     private boolean around(Place place, Token token) {
         if (token.is(Meaning.ROUND) && cursor.is(1, Meaning.NUMBER)) {
             return false;
         }
-        if (!place.noun && token.is(Meaning.ROUND) && aroundPost()) {
+        if (!place.noun && token.is(Meaning.ROUND) && starts.aroundPost()) {
             cursor.next();
             return true;
         }
-        if (!place.noun && (token.is(Meaning.AROUND) && aroundPost() || token.is(Meaning.ACROSS) && whichStitches())) {
+        if (!place.noun
+                && (token.is(Meaning.AROUND) && starts.aroundPost()
+                        || token.is(Meaning.ACROSS) && starts.whichStitches())) {
             cursor.next();
             return true;
         }
@@ -214,7 +120,7 @@ final class PlaceReader {
         }
         cursor.next();
         place.around = true;
-        return !cursor.is(Meaning.TO) || toPlace(1);
+        return !cursor.is(Meaning.TO) || starts.toPlace(1);
     }
 
     private boolean in(Place place) {
@@ -494,7 +400,7 @@ final class PlaceReader {
 
     /** "to last 3 sts", "to end", "until 3 sts remain"; "to" also for "in" with slip stitches. */
     private boolean to(Place place) {
-        if (!toPlace(1)) {
+        if (!starts.toPlace(1)) {
             return false;
         }
         int before = cursor.at;

@@ -22,6 +22,7 @@ final class SequenceReader {
     private final StartReader starts;
     private final PlaceFirst places;
     private final StrangeWords strangers;
+    private final EvenReader evens;
     private final int depth;
     private final boolean inStars;
     private final Items items = new Items();
@@ -42,6 +43,7 @@ final class SequenceReader {
         this.places = new PlaceFirst(line, items);
         this.strangers = new StrangeWords(line, items, depth);
         this.starts = new StartReader(line, items, strangers);
+        this.evens = new EvenReader(line, items, strangers);
         this.depth = depth;
         this.inStars = inStars;
     }
@@ -109,7 +111,7 @@ final class SequenceReader {
             strangers.numbersIn(begin);
             return;
         }
-        if (counted() || timesFirst() || repeated() || starts.read() || rounds()) {
+        if (counted() || timesFirst() || repeated() || starts.read() || evens.rounds()) {
             return;
         }
         if (!strangers.remark(token)) {
@@ -135,34 +137,16 @@ final class SequenceReader {
                     cursor.next();
                 }
             }
-            case THE -> {
-                cursor.next();
-                if (cursor.is(Meaning.COMMA)) {
-                    line.doubt(token.span());
-                }
-            }
+            case THE -> strangers.article();
             case WORK, NOW, START, FILLER, FROM, ENDING, STEP, TOTAL -> cursor.next();
             case SHUT -> {
                 cursor.next();
                 items.parted = true;
             }
-            case EVENLY -> evenly();
-            case IT -> {
-                cursor.next();
-                if (cursor.peek(-2).meaning().makes()) {
-                    line.doubt(token.span());
-                }
-            }
+            case EVENLY -> evens.evenly();
+            case IT -> strangers.pronoun();
             case EQUALS, FOR, OTHER, PER -> cursor.next();
-            case EVEN -> {
-                Span span = cursor.next().span();
-                if (!line.worked && cursor.is(Meaning.IN) && cursor.is(1, Meaning.STITCH)) {
-                    line.lastName = cursor.peek(1).name();
-                    line.names.add(line.lastName);
-                    cursor.at += 2;
-                }
-                even(span);
-            }
+            case EVEN -> evens.even();
             case IN -> {
                 boolean colour =
                         cursor.is(1, Meaning.COLOUR) || cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR);
@@ -176,51 +160,6 @@ final class SequenceReader {
             case HOLD -> line.hold = cursor.next().hold();
             default -> step(token);
         }
-    }
-
-    /** "sc evenly around". */
-    private void evenly() {
-        Token token = cursor.next();
-        boolean around = line.text
-                .substring(token.start(), token.end())
-                .toLowerCase(java.util.Locale.ROOT)
-                .contains("round");
-        if (items.lastPlain() && items.alone()) {
-            if (around) {
-                items.fillLast();
-            }
-        } else if (!items.evenly(line) && around && !items.empty() && !items.alone()) {
-            items.repeat(new Often(Times.FULL, false, false, false, false), token.span());
-        }
-    }
-
-    /** "work even": one plain stitch in each, all round. */
-    private void even(Span span) {
-        if (items.lastPlain()) {
-            items.fillLast();
-            return;
-        }
-        if (!line.worked && !strangers.stepsAhead()) {
-            line.stitches = true;
-            line.worked = true;
-            line.beyondSlips = true;
-            items.add(new Work(span, Manner.PLAIN, line.lastName, 1, 1, Times.FULL, line.hold, Target.NEXT, ""));
-        }
-    }
-
-    /** "for 6 rounds", "work 5 rounds straight". */
-    private boolean rounds() {
-        if (!cursor.is(Meaning.NUMBER)
-                || !cursor.is(1, Meaning.ROUND) && !(cursor.is(1, Meaning.MORE) && cursor.is(2, Meaning.ROUND))) {
-            return false;
-        }
-        line.rounds = cursor.next().value();
-        cursor.skip(Meaning.MORE, Meaning.ROUND);
-        if (cursor.accept(Meaning.OF) && !line.worked && cursor.is(Meaning.STITCH)) {
-            line.lastName = cursor.next().name();
-            even(cursor.peek(-1).span());
-        }
-        return true;
     }
 
     private boolean counted() {
@@ -311,7 +250,7 @@ final class SequenceReader {
             return true;
         }
         if (items.empty() && !line.worked && often.times().fills() && line.hold != Hold.BOTH) {
-            even(cursor.since(begin));
+            evens.even(cursor.since(begin));
             return true;
         }
         boolean orCount = often.repeat()

@@ -7,21 +7,23 @@ import roundwright.notation.Node.Work;
 
 /** Reads one step and how often it is done: "5 dc", "2 sc in next st", "dc2tog x 6", "inc in each st around". */
 final class StitchReader {
-    private static final int LONGEST_ASIDE = 9;
-
     private final Reading line;
     private final Cursor cursor;
+    private final StepNumber numbers;
+    private final SkipReader skips;
 
     StitchReader(Reading line) {
         this.line = line;
         this.cursor = line.cursor;
+        this.numbers = new StepNumber(line);
+        this.skips = new SkipReader(line);
     }
 
     /** The step at the cursor; null (and the cursor unmoved) where none begins there. */
     Node read() {
         int begin = cursor.at;
-        int number = numberBefore();
-        Core core = core(begin, number);
+        int number = numbers.before();
+        StepCore core = core(begin, number);
         if (core == null) {
             cursor.at = begin;
             return null;
@@ -32,102 +34,9 @@ final class StitchReader {
         return finish(begin, number, core);
     }
 
-    /** What is done, before how often and where. */
-    private static final class Core {
-        Manner manner = Manner.PLAIN;
-        StitchName name = StitchName.ANY;
-        int takes = 1;
-        int makes = 1;
-        Hold hold = Hold.BOTH;
-        Place place;
-        /** What the writer calls a stitch that has no name of its own in the trade's table. */
-        String own = "";
-
-        boolean swallowedNumber;
-        int skipped;
-        boolean first;
-        /** Goes on until the round is full ("dec every 2 sts"). */
-        boolean fills;
-        /** All that is left of the round. */
-        boolean rest;
-
-        boolean space;
-        /** A spaced shaping word after the stitch: one name, or two steps. */
-        boolean twoSteps;
-        /** A stitch named right after the shaping word: one name, or two steps. */
-        boolean stitchAfter;
-    }
-
-    private boolean timesNumber;
-
-    /** "5", "a", "6 x"; 0 where none. */
-    private int numberBefore() {
-        timesNumber = false;
-        if (cursor.is(Meaning.COUNTER) && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH))) {
-            return cursor.next().value();
-        }
-        if (!cursor.is(Meaning.NUMBER)) {
-            return 0;
-        }
-        int number = cursor.next().value();
-        overAdjective();
-        if (cursor.is(Meaning.TIMES) && isCore(1)) {
-            cursor.next();
-            timesNumber = true;
-        } else if (cursor.is(Meaning.DASH) && !cursor.peek().spaced() && isCore(1)
-                || cursor.is(Meaning.MORE) && isCore(1)) {
-            cursor.next();
-        }
-        return number;
-    }
-
-    /** "inc (see page 5) in each st", "6 sc (UK dc) in a ring": words in brackets between the step and its place. */
-    private void overAside() {
-        int shut = 1;
-        while (cursor.is(Meaning.OPEN) && shut < LONGEST_ASIDE && !cursor.is(shut, Meaning.SHUT)) {
-            boolean steps = cursor.is(shut, Meaning.NUMBER)
-                    && cursor.peek(shut + 1).meaning().makes();
-            if (steps
-                    || cursor.is(shut, Meaning.COMMA)
-                    || cursor.is(shut, Meaning.OPEN)
-                    || cursor.is(shut, Meaning.IN)) {
-                return;
-            }
-            shut++;
-        }
-        boolean aside =
-                cursor.is(Meaning.OPEN) && cursor.is(shut, Meaning.SHUT) && shut > 1 && !cursor.is(1, Meaning.NUMBER);
-        if (aside && (cursor.is(shut + 1, Meaning.IN) || cursor.is(shut + 1, Meaning.EACH))) {
-            cursor.at += shut + 1;
-        }
-    }
-
-    /** "ss loosely in each st", "sc evenly in each st". */
-    private void overAdverb() {
-        boolean adverb = cursor.is(Meaning.FILLER) || cursor.is(Meaning.EVENLY);
-        if (adverb && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH) || cursor.is(1, Meaning.AROUND))) {
-            cursor.next();
-        }
-    }
-
-    /** "6 normal sc", "6 sts sc". */
-    private void overAdjective() {
-        int ahead = 0;
-        while (cursor.is(ahead, Meaning.FILLER) || cursor.is(ahead, Meaning.ST)) {
-            ahead++;
-        }
-        if (ahead > 0 && cursor.is(ahead, Meaning.STITCH)) {
-            cursor.at += ahead;
-        }
-    }
-
-    private boolean isCore(int ahead) {
-        return cursor.peek(ahead).meaning().makes() || cursor.is(ahead, Meaning.TOG) || cursor.is(ahead, Meaning.HOLD);
-    }
-
-    private Core core(int begin, int number) {
-        Core core = new Core();
-        if (cursor.is(Meaning.HOLD) && isCore(1)) {
+    private StepCore core(int begin, int number) {
+        StepCore core = new StepCore();
+        if (cursor.is(Meaning.HOLD) && numbers.isCore(1)) {
             core.hold = cursor.next().hold();
         }
         Token token = cursor.peek();
@@ -137,10 +46,10 @@ final class StitchReader {
             case CHAIN -> simple(core, Manner.CHAIN, 0, 1);
             case SLIP -> simple(core, Manner.PLAIN, 1, 1);
             case SKIP -> {
-                if (leaves(token) && !unworkedAhead()) {
+                if (!skips.begins()) {
                     return null;
                 }
-                skip(core);
+                skips.read(core);
             }
             case INC -> increase(core);
             case DEC, INVDEC -> decrease(core);
@@ -157,7 +66,7 @@ final class StitchReader {
         return core;
     }
 
-    private void simple(Core core, Manner manner, int takes, int makes) {
+    private void simple(StepCore core, Manner manner, int takes, int makes) {
         Token token = cursor.next();
         core.manner = manner;
         core.takes = takes;
@@ -166,7 +75,7 @@ final class StitchReader {
     }
 
     /** "3 in next st": the number stands for the stitch too; "1 st in each". */
-    private boolean any(Core core, int number) {
+    private boolean any(StepCore core, int number) {
         if (number == 0) {
             return false;
         }
@@ -184,43 +93,10 @@ final class StitchReader {
             cursor.at = place || listed ? cursor.at : before;
             return place || listed;
         }
-        return cursor.is(Meaning.IN) || cursor.is(Meaning.EACH) || alone();
+        return cursor.is(Meaning.IN) || cursor.is(Meaning.EACH) || numbers.alone();
     }
 
-    /** "(2, inc) x 6", "mr, 6", "5) 12": a number that stands for so many stitches. */
-    private boolean alone() {
-        if (cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT)) {
-            return !line.worked && line.labelled;
-        }
-        boolean last = cursor.done()
-                || cursor.peek().meaning().parts() && cursor.peek(1).is(Meaning.FINISH);
-        if (last || cursor.is(Meaning.EQUALS)) {
-            return !line.worked && (line.ring || line.labelled) || line.worked && cursor.is(Meaning.EQUALS);
-        }
-        if (numbersToStep()) {
-            return true;
-        }
-        boolean marked = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT);
-        return marked
-                && (line.worked
-                        || cursor.peek(-2).is(Meaning.OPEN)
-                        || cursor.peek(-2).is(Meaning.STAR)
-                        || cursor.peek(1).meaning().makes());
-    }
-
-    /** "1, 1, 2 in one": numbers alone up to one that is a step. */
-    private boolean numbersToStep() {
-        int ahead = 0;
-        while (cursor.is(ahead, Meaning.COMMA) && cursor.is(ahead + 1, Meaning.NUMBER)) {
-            ahead += 2;
-        }
-        boolean step = cursor.is(ahead, Meaning.IN)
-                || cursor.is(ahead, Meaning.TOG)
-                || cursor.peek(ahead).meaning().makes();
-        return ahead > 0 && step;
-    }
-
-    private void stitch(Core core, int number) {
+    private void stitch(StepCore core, int number) {
         Token token = cursor.next();
         core.name = token.name();
         core.hold = token.hold() == Hold.BOTH ? core.hold : token.hold();
@@ -261,7 +137,7 @@ final class StitchReader {
     }
 
     /** "dc2inc", "sc3inc": so many in one stitch, as "dc2tog" is so many together. */
-    private boolean manyInOne(Core core) {
+    private boolean manyInOne(StepCore core) {
         boolean jammed = cursor.is(Meaning.NUMBER)
                 && !cursor.peek().spaced()
                 && cursor.is(1, Meaning.INC)
@@ -290,7 +166,7 @@ final class StitchReader {
     }
 
     /** "2tog", "2 tog", "next 2 sts tog", "in next 2 sts together", "tog", after the stitch. */
-    private boolean tog(Core core, int number) {
+    private boolean tog(StepCore core, int number) {
         int before = cursor.at;
         boolean every = cursor.is(Meaning.EACH)
                 && cursor.is(1, Meaning.ORDINAL)
@@ -323,7 +199,7 @@ final class StitchReader {
     }
 
     /** "2sctog", "sctog". */
-    private void together(Core core, int number) {
+    private void together(StepCore core, int number) {
         Token token = cursor.next();
         core.name = token.name() == null ? line.lastName : token.name();
         core.manner = Manner.DECREASE;
@@ -331,7 +207,7 @@ final class StitchReader {
         core.swallowedNumber = true;
     }
 
-    private void special(Core core) {
+    private void special(StepCore core) {
         Token token = cursor.next();
         core.manner = Manner.GROUP;
         core.name = token.name();
@@ -350,7 +226,7 @@ final class StitchReader {
         return lower.endsWith(" sts") ? lower.substring(0, lower.length() - 1) : lower;
     }
 
-    private void increase(Core core) {
+    private void increase(StepCore core) {
         Token token = cursor.next();
         core.manner = Manner.INCREASE;
         core.makes = token.value();
@@ -372,7 +248,7 @@ final class StitchReader {
         }
     }
 
-    private void decrease(Core core) {
+    private void decrease(StepCore core) {
         Token token = cursor.next();
         core.manner = token.is(Meaning.INVDEC) ? Manner.INVISIBLE_DECREASE : Manner.DECREASE;
         core.takes = token.value();
@@ -392,66 +268,19 @@ final class StitchReader {
         }
     }
 
-    /** "leave 5 sts unworked" passes stitches over; "leave a gap" does not. */
-    private boolean leaves(Token token) {
-        return Fold.of(line.text.charAt(token.start())) == 'l';
-    }
-
-    private boolean unworkedAhead() {
-        for (int ahead = 1; ahead < 7; ahead++) {
-            if (cursor.is(ahead, Meaning.UNWORKED)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** "skip", "skip next 2 sts", "miss 1". */
-    private void skip(Core core) {
-        cursor.next();
-        core.manner = Manner.SKIP;
-        core.makes = 0;
-        core.name = line.lastName;
-        cursor.skip(Meaning.THE, Meaning.OF);
-        boolean first = cursor.accept(Meaning.FIRST);
-        core.rest = cursor.is(Meaning.REMAINING);
-        cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.OTHER, Meaning.REMAINING);
-        core.rest &= !cursor.is(Meaning.NUMBER);
-        core.skipped = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 1;
-        core.first = first;
-        cursor.skip(Meaning.DASH);
-        core.space = cursor.is(Meaning.SPACE)
-                || cursor.is(Meaning.CHAINSPACE)
-                || cursor.is(Meaning.CHAIN) && (cursor.is(2, Meaning.NUMBER) || cursor.is(1, Meaning.NUMBER));
-        if (core.space && cursor.accept(Meaning.CHAIN)) {
-            cursor.skip(Meaning.DASH, Meaning.NUMBER);
-        }
-        cursor.skip(
-                Meaning.ST,
-                Meaning.STITCH,
-                Meaning.CHAIN,
-                Meaning.SPACE,
-                Meaning.CHAINSPACE,
-                Meaning.INC,
-                Meaning.DEC,
-                Meaning.SPECIAL);
-        cursor.accept(Meaning.UNWORKED);
-    }
-
-    private Node finish(int begin, int before, Core core) {
+    private Node finish(int begin, int before, StepCore core) {
         if (core.manner == Manner.SKIP) {
-            return skipped(begin, before, core);
+            return skips.node(begin, before, core);
         }
-        int number = before > 0 ? before : numberAfter();
+        int number = before > 0 ? before : numbers.after();
         boolean after = before == 0 && number > 0;
         if (cursor.is(Meaning.MORE) && cursor.is(1, Meaning.IN)) {
             cursor.next();
         }
-        overAdverb();
-        overAside();
+        line.places.overWords();
         Place place = core.place != null ? core.place : line.places.read();
         if (number == 0 && place == null && core.manner != Manner.CHAIN) {
-            number = numberAfter();
+            number = numbers.after();
         }
         Hold hold = hold(core, place);
         Place where = place == null || place.holdOnly() ? null : place;
@@ -466,7 +295,7 @@ final class StitchReader {
                 Target.NEXT,
                 core.own);
         remember(core);
-        Node node = new Meant(line, unit, number, timesNumber, after, where).node();
+        Node node = new Meant(line, unit, number, numbers.times, after, where).node();
         if (where == null && core.manner == Manner.PLAIN) {
             line.unplaced(node, unit, number);
         }
@@ -480,7 +309,7 @@ final class StitchReader {
     }
 
     /** "3 dc dec": three decreases in dc, or three dc and then a decrease; "inc dc" likewise. */
-    private Node orTwoSteps(Core core, Work unit, int number, Node oneName) {
+    private Node orTwoSteps(StepCore core, Work unit, int number, Node oneName) {
         Times often = Times.of(Math.max(1, number));
         Times plainly = core.twoSteps ? often : Times.ONCE;
         Work plain = new Work(unit.span(), Manner.PLAIN, unit.stitch(), 1, 1, plainly, unit.hold(), Target.NEXT, "");
@@ -489,7 +318,7 @@ final class StitchReader {
         return new Node.Choice(unit.span(), Habit.NAME_AND_SHAPING, List.of(oneName, two));
     }
 
-    private static boolean shapes(Core core) {
+    private static boolean shapes(StepCore core) {
         return core.takes != core.makes && core.manner != Manner.CHAIN && core.manner != Manner.GROUP;
     }
 
@@ -500,30 +329,7 @@ final class StitchReader {
         return new Node.Choice(many.span(), Habit.BARE_COUNT, List.of(many, unit.times(Times.FULL)));
     }
 
-    private Node skipped(int begin, int before, Core core) {
-        line.stitches = true;
-        int stitches = Math.max(core.skipped, before);
-        boolean space = core.space || line.foundation;
-        Work skip = new Work(
-                cursor.since(begin),
-                Manner.SKIP,
-                core.name,
-                space ? 0 : 1,
-                0,
-                core.rest ? Times.FULL : Times.of(stitches),
-                Hold.BOTH,
-                space ? Target.SPACE : Target.NEXT,
-                "");
-        Node nothing = new Node.Note(skip.span(), Feature.OTHER);
-        if (core.first && !line.begun && line.startCounts) {
-            return nothing;
-        }
-        return core.first && !line.begun && line.openStart
-                ? new Node.Choice(skip.span(), line.startHabit, List.of(skip, nothing))
-                : skip;
-    }
-
-    private void remember(Core core) {
+    private void remember(StepCore core) {
         line.stitches = true;
         line.worked = true;
         line.beyondSlips |= core.name != StitchName.SLIP && core.name != StitchName.CHAIN;
@@ -534,107 +340,10 @@ final class StitchReader {
         line.names.add(core.name);
     }
 
-    private Hold hold(Core core, Place place) {
+    private Hold hold(StepCore core, Place place) {
         if (core.hold != Hold.BOTH) {
             return core.hold;
         }
         return place != null && place.hold != Hold.BOTH ? place.hold : line.hold;
-    }
-
-    /** "sc 5", "sc5", "ch-3"; 0 where none. A number that says how often ("x 5", "5 times") is not read here. */
-    private int numberAfter() {
-        int before = cursor.at;
-        if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
-            cursor.next();
-        }
-        int placed = timesThenPlace();
-        placed = placed > 0 ? placed : inBrackets();
-        if (placed > 0) {
-            return placed;
-        }
-        boolean count = cursor.is(2, Meaning.NUMBER) && !cursor.is(3, Meaning.ST) && !cursor.is(3, Meaning.TOTAL);
-        boolean often = cursor.is(1, Meaning.TIMES) && !count || cursor.is(1, Meaning.MORE);
-        if (!cursor.is(Meaning.NUMBER) || often || beginsNext()) {
-            cursor.at = before;
-            return 0;
-        }
-        int number = cursor.next().value();
-        overRange();
-        cursor.skip(Meaning.ST);
-        return number;
-    }
-
-    /** "sc 2-3": how many is left to whoever works it, so there is no count. */
-    private void overRange() {
-        boolean range = cursor.is(Meaning.DASH)
-                && !cursor.peek().spaced()
-                && cursor.is(1, Meaning.NUMBER)
-                && !cursor.peek(1).spaced();
-        if (range && !cursor.peek(2).meaning().makes()) {
-            line.doubt(cursor.peek(1).span());
-            cursor.at += 2;
-        }
-    }
-
-    /** "sc (12), then …": how many, in brackets that cannot be the count; 0 where it is not so. */
-    private int inBrackets() {
-        boolean number = cursor.is(Meaning.OPEN)
-                && cursor.is(1, Meaning.NUMBER)
-                && cursor.is(2, Meaning.SHUT)
-                && cursor.peek(-1).meaning().makes();
-        Meaning after = cursor.peek(3).meaning();
-        boolean goesOn = after.parts()
-                || after == Meaning.AND
-                || after == Meaning.SHUT
-                || after == Meaning.EQUALS
-                || after == Meaning.OPEN && cursor.is(4, Meaning.NUMBER);
-        if (!number || !goesOn || after != Meaning.SHUT && !stepsAhead(3)) {
-            return 0;
-        }
-        cursor.at += 3;
-        return cursor.peek(-2).value();
-    }
-
-    /** Whether another step, or a count, comes after. */
-    private boolean stepsAhead(int from) {
-        for (int ahead = from; !cursor.is(ahead, Meaning.FINISH); ahead++) {
-            boolean count = cursor.is(ahead, Meaning.NUMBER) && !cursor.is(ahead - 1, Meaning.CHAIN);
-            if (count
-                    || cursor.peek(ahead).meaning().makes()
-                            && !cursor.is(ahead, Meaning.SLIP)
-                            && !cursor.is(ahead, Meaning.CHAIN)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** "x 6 in ring", "6 times in next st", "twice in next st": how many, and then where; 0 where it is not so. */
-    private int timesThenPlace() {
-        boolean counter = cursor.is(Meaning.COUNTER);
-        boolean before = cursor.is(Meaning.TIMES) && cursor.is(1, Meaning.NUMBER);
-        boolean behind = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.TIMES);
-        int length = counter ? 1 : 2;
-        if (!(before || behind || counter) || !cursor.is(length, Meaning.IN)) {
-            return 0;
-        }
-        int number = before ? cursor.peek(1).value() : cursor.peek().value();
-        cursor.at += length;
-        return number;
-    }
-
-    /** Whether the number at the cursor belongs to the step after it: "sc 2 inc" written without marks between. */
-    private boolean beginsNext() {
-        Token number = cursor.peek();
-        Token after = cursor.peek(1);
-        if (after.is(Meaning.ST)) {
-            return cursor.is(2, Meaning.IN) || cursor.is(2, Meaning.EACH);
-        }
-        if (!after.meaning().makes()
-                && !after.is(Meaning.ST)
-                && !(after.is(Meaning.HOLD) && cursor.peek(2).meaning().makes())) {
-            return false;
-        }
-        return number.spaced();
     }
 }

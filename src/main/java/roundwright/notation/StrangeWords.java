@@ -94,6 +94,22 @@ final class StrangeWords {
         }
     }
 
+    /** Over "the"; nothing but a hole comes after it where a comma does. */
+    void article() {
+        Token token = cursor.next();
+        if (cursor.is(Meaning.COMMA)) {
+            line.doubt(token.span());
+        }
+    }
+
+    /** Over "them", which after a stitch says what it is worked into without saying it. */
+    void pronoun() {
+        Token token = cursor.next();
+        if (cursor.peek(-2).meaning().makes()) {
+            line.doubt(token.span());
+        }
+    }
+
     /** "turn the corner in the usual way": more than a turn of the work, and what it is, is not said. */
     void afterTurn() {
         int begin = cursor.at;

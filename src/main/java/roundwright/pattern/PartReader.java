@@ -116,22 +116,7 @@ final class PartReader {
             problems.otherTerms(terms);
         }
         number(written, worked.size(), problems);
-        Checked checked = work(written, worked, start);
-        if (!checked.fits && written.features().contains(Feature.JOIN_PARTS)) {
-            Checked alone = work(written, worked, Below.UNKNOWN);
-            checked = alone.fits ? alone : checked;
-        }
-        boolean restarts = number > 2
-                && written.label().filter(label -> label.first() == 1).isPresent();
-        if (!checked.fits && restarts) {
-            Checked alone = work(written, worked, Below.UNKNOWN);
-            checked = alone.fits ? alone : checked;
-        }
-        boolean other = start.made() >= 0 && start.made() != start.stitches();
-        if (!checked.fits && other) {
-            Checked second = work(written, worked, new Below(start.made(), -1, start.spaces()));
-            checked = second.fits ? second : checked;
-        }
+        Checked checked = best(written, worked, start);
         found.available = optional(checked.below.stitches());
         written.said().ifPresent(said -> leaning.say(said.habit(), said.option()));
         leaning.seen(
@@ -157,6 +142,26 @@ final class PartReader {
         } else {
             giveUp(written, checked, found, problems);
         }
+    }
+
+    /**
+     * The line worked on the round below as it is stated or as it was made; on a part begun anew where its words or its
+     * number say so and it does not fit what stands above it.
+     */
+    private Checked best(WrittenLine written, List<WrittenLine> worked, Below start) {
+        Checked checked = work(written, worked, start);
+        boolean restarts = number > 2
+                && written.label().filter(label -> label.first() == 1).isPresent();
+        if (!checked.fits && (restarts || written.features().contains(Feature.JOIN_PARTS))) {
+            Checked alone = work(written, worked, Below.UNKNOWN);
+            checked = alone.fits ? alone : checked;
+        }
+        boolean other = start.made() >= 0 && start.made() != start.stitches();
+        if (!checked.fits && other) {
+            Checked second = work(written, worked, new Below(start.made(), -1, start.spaces()));
+            checked = second.fits ? second : checked;
+        }
+        return checked;
     }
 
     private boolean ofOtherTerms(StitchName name) {
