@@ -26,7 +26,8 @@ final class Failures {
     private static StoreException of(Path file, int code, String words, Throwable failure) {
         return switch (SQLiteErrorCode.getErrorCode(code & PRIMARY)) {
             case SQLITE_BUSY, SQLITE_LOCKED -> new StoreException.Locked(file, failure);
-            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_FORMAT -> new StoreException.Damaged(file, words, failure);
+            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_FORMAT ->
+                new StoreException.Damaged(file, WORDS.say("damaged.pages"), failure);
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN -> new StoreException.ReadOnly(file, failure);
             case SQLITE_FULL -> new StoreException.Full(file, failure);
             case SQLITE_IOERR -> new StoreException.Failed(file, WORDS.say("failed.disk"), failure);

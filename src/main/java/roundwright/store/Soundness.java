@@ -23,7 +23,7 @@ final class Soundness {
             }
         }
         if (!findings.equals(List.of("ok"))) {
-            throw damaged(database, String.join("; ", findings));
+            throw new StoreException.Damaged(database.file(), WORDS.say("damaged.pages"), null);
         }
         checkReferences(database);
     }
@@ -31,12 +31,8 @@ final class Soundness {
     static void checkReferences(Database database) throws StoreException {
         List<String> dangling = database.query("PRAGMA foreign_key_check", row -> row.text("table"));
         if (!dangling.isEmpty()) {
-            throw damaged(
-                    database, String.join(", ", dangling.stream().distinct().toList()));
+            String where = String.join(", ", dangling.stream().distinct().toList());
+            throw new StoreException.Damaged(database.file(), WORDS.say("damaged.references", where), null);
         }
-    }
-
-    private static StoreException damaged(Database database, String finding) {
-        return new StoreException.Damaged(database.file(), WORDS.say("damaged.check", finding), null);
     }
 }
