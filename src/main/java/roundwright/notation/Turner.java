@@ -4,6 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Rewrites a line in the other terms: the names of stitches, and nothing else.
@@ -15,15 +18,20 @@ public final class Turner {
     private static final Map<StitchName, List<String>> FORMS = new EnumMap<>(StitchName.class);
 
     static {
-        FORMS.put(StitchName.SC, List.of("single crochet", "sc"));
-        FORMS.put(StitchName.HDC, List.of("half double crochet", "half double", "hdc"));
-        FORMS.put(StitchName.DC, List.of("double crochet", "dc"));
-        FORMS.put(StitchName.HTR, List.of("half treble crochet", "half treble", "htr"));
+        FORMS.put(StitchName.SC, List.of("single crochet", "s.c", "sc"));
+        FORMS.put(StitchName.HDC, List.of("half double crochet", "half double", "h.d.c", "hdc"));
+        FORMS.put(StitchName.DC, List.of("double crochet", "d.c", "dc"));
+        FORMS.put(StitchName.HTR, List.of("half treble crochet", "half treble", "h.tr", "htr"));
         FORMS.put(StitchName.TR, List.of("treble crochet", "treble", "triple crochet", "tr"));
-        FORMS.put(StitchName.DTR, List.of("double treble crochet", "double treble", "dtr"));
+        FORMS.put(StitchName.DTR, List.of("double treble crochet", "double treble", "d.tr", "dtr"));
         FORMS.put(StitchName.TRTR, List.of("triple treble crochet", "triple treble", "trtr", "ttr"));
         FORMS.put(StitchName.QTR, List.of("quadruple treble", "qtr"));
     }
+
+    /** Where a text says which terms it is in. */
+    private static final Pattern SAID = Pattern.compile(
+            "(?i)\\b(UK|US|USA|U\\.K\\.|U\\.S\\.|British|American) (?:crochet )?(?:terms|terminology)\\b"
+                    + "|\\b(?:terms|terminology)(?: used)?\\s*(?::|-|=|are|is)?\\s*(UK|US|USA|British|American)\\b");
 
     private Turner() {}
 
@@ -40,7 +48,27 @@ public final class Turner {
             turned.append(text, done, token.start()).append(other);
             done = token.end();
         }
-        return turned.append(text, done, text.length()).toString();
+        return terms(turned.append(text, done, text.length()).toString(), to);
+    }
+
+    /** What the text says of its own terms is turned with it: "(US terms)", "Terms: UK". */
+    private static String terms(String text, Terms to) {
+        Matcher said = SAID.matcher(text);
+        if (!said.find()) {
+            return text;
+        }
+        StringBuilder turned = new StringBuilder();
+        do {
+            String side = said.group(1) == null ? said.group(2) : said.group(1);
+            int start = said.start() + said.group().indexOf(side);
+            String words = said.group();
+            int at = start - said.start();
+            String other = like(side, to == Terms.US ? "US" : "UK");
+            said.appendReplacement(
+                    turned,
+                    Matcher.quoteReplacement(words.substring(0, at) + other + words.substring(at + side.length())));
+        } while (said.find());
+        return said.appendTail(turned).toString();
     }
 
     private static String turnedWord(Token token, String word, Terms from, Terms to) {
@@ -58,12 +86,35 @@ public final class Turner {
             int at = folded.indexOf(form);
             if (at >= 0) {
                 Stitch stitch = token.name().in(from);
-                String plain = form.length() > 4 ? stitch.name(to) : stitch.written(to);
-                String cased = like(word.substring(at, at + form.length()), plain);
-                return word.substring(0, at) + cased + word.substring(at + form.length());
+                boolean dotted = form.indexOf('.') > 0;
+                String plain = form.length() > 4 && !dotted ? stitch.name(to) : stitch.written(to);
+                String cased = like(word.substring(at, at + form.length()), dotted ? dotted(plain) : plain);
+                return post(word, form, at, to).isPresent()
+                        ? post(word, form, at, to).get() + cased
+                        : word.substring(0, at) + cased + word.substring(at + form.length());
             }
         }
         return word;
+    }
+
+    /** "hdc" as the old books print it: "h.d.c". */
+    private static String dotted(String written) {
+        return switch (written) {
+            case "sc", "dc", "ss" -> written.charAt(0) + "." + written.charAt(1);
+            case "hdc" -> "h.d.c";
+            case "htr", "dtr" -> written.charAt(0) + ".tr";
+            default -> written;
+        };
+    }
+
+    /** "rtrf", a raised treble front, is "FPdc" in the US: what stands before the stitch then. */
+    private static Optional<String> post(String word, String form, int at, Terms to) {
+        boolean raised = at == 1 && word.length() == form.length() + 2 && Fold.of(word.charAt(0)) == 'r';
+        char last = Fold.of(word.charAt(word.length() - 1));
+        if (!raised || to != Terms.US || last != 'f' && last != 'b') {
+            return Optional.empty();
+        }
+        return Optional.of(last == 'f' ? "FP" : "BP");
     }
 
     private static String folded(String word) {

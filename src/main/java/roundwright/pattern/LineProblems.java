@@ -40,7 +40,8 @@ final class LineProblems {
         }
         if (!way.fitsStated()) {
             String message = WORDS.say("problem.makes-other-count", way.makes(), way.stated());
-            add(Severity.ERROR, "makes-other-count", count(), message, mends);
+            List<String> offered = way.fitsBelow() ? mends : List.of();
+            add(Severity.ERROR, "makes-other-count", count(), message, offered);
         }
         return problems;
     }

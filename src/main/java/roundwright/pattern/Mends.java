@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BinaryOperator;
+import java.util.regex.Pattern;
 import roundwright.notation.Alteration;
 import roundwright.notation.LineReader;
 import roundwright.notation.Vocabulary;
@@ -24,6 +25,10 @@ final class Mends {
 
     /** Rounds that are looked at after a mended one; a stated count mostly ends the look much sooner. */
     private static final int FARTHEST = 60;
+
+    /** A single stitch written with its number: "1 dc". */
+    private static final Pattern ONE =
+            Pattern.compile("(?i)(^|[^0-9a-z]|[ (,*])1 ?(sc|dc|hdc|htr|tr|single|double|half|treble)\\b");
 
     private final Interpreter interpreter;
     private final Vocabulary vocabulary;
@@ -46,7 +51,12 @@ final class Mends {
         }
         Map<String, Mend> mends = new LinkedHashMap<>();
         Map<Long, Integer> broken = new HashMap<>();
-        for (Alteration alteration : Alteration.of(line, vocabulary)) {
+        boolean writesOne = ONE.matcher(line.text()).find()
+                || rest.stream()
+                        .limit(FARTHEST)
+                        .anyMatch(other -> other.text().length() <= LONGEST
+                                && ONE.matcher(other.text()).find());
+        for (Alteration alteration : Alteration.of(line, vocabulary, writesOne)) {
             String text = alteration.text();
             WrittenLine changed = LineReader.read(text, vocabulary);
             Interpretation way = changed.doubts().isEmpty() ? fitting(changed, below, options) : null;
@@ -55,7 +65,13 @@ final class Mends {
                 mends.merge(text, new Mend(text, breaks, alteration.cost()), BinaryOperator.minBy(BEST));
             }
         }
-        return mends.values().stream().sorted(BEST).limit(MOST).map(Mend::text).toList();
+        int fewest = mends.values().stream().mapToInt(Mend::breaks).min().orElse(0);
+        return mends.values().stream()
+                .filter(mend -> mend.breaks() == fewest)
+                .sorted(BEST)
+                .limit(MOST)
+                .map(Mend::text)
+                .toList();
     }
 
     /**

@@ -135,7 +135,7 @@ final class PartReader {
                         wrong.below,
                         taken
                                 ? List.of()
-                                : mends.of(written, wrong.below, wrong.last().options(), rest));
+                                : mends.of(written, wrong.start, wrong.last().options(), rest));
             } else if (worked.size() == 1 && checked.last().stated() < 0 && Assumptions.possible(worked.get(0))) {
                 found.problems = () -> assumed(worked.get(0), decided, problems);
             }
@@ -273,7 +273,8 @@ final class PartReader {
     }
 
     /** What came of working a line's rounds one after another. */
-    private record Checked(List<WrittenLine> lines, List<Interpretation> rounds, boolean fits, Below below) {
+    private record Checked(
+            List<WrittenLine> lines, List<Interpretation> rounds, boolean fits, Below start, Below below) {
         /** The last round; null where some round could not be worked out. */
         Interpretation last() {
             return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
@@ -298,13 +299,13 @@ final class PartReader {
             List<Interpretation> ways =
                     Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line, counts, under);
             if (ways.isEmpty()) {
-                return new Checked(worked, List.of(), false, under);
+                return new Checked(worked, List.of(), false, start, under);
             }
             rounds.add(ways.get(0));
             fits &= ways.get(0).fits();
             learn(line, ways, under);
         }
-        return new Checked(worked, rounds, fits, under);
+        return new Checked(worked, rounds, fits, start, under);
     }
 
     private void learn(WrittenLine line, List<Interpretation> ways, Below under) {
