@@ -18,11 +18,25 @@ import roundwright.pattern.PatternReader;
 
 /** Makes the text of a course out of a pasted pattern, with lessons split by the planner. */
 public final class NewCourses {
+    private static final int LONGEST_HEADING = 60;
+
     private NewCourses() {}
 
     /** The pattern read out of pasted text: a blank line or a heading begins a part. */
     public static Pattern pattern(String pasted) {
         return PatternReader.readBare(Optional.empty(), pasted);
+    }
+
+    /** The name that a pattern gives itself in its first line: few words, and nothing to work. */
+    public static Optional<String> heading(String pasted) {
+        return pasted.lines()
+                .map(line -> line.replaceAll("^[\\s#*_=~-]+|[\\s#*_=~:-]+$", ""))
+                .filter(line -> !line.isEmpty())
+                .findFirst()
+                .filter(line ->
+                        line.length() <= LONGEST_HEADING && line.codePoints().anyMatch(Character::isLetter))
+                .filter(line -> pattern(line).parts().stream()
+                        .allMatch(part -> part.rounds().isEmpty()));
     }
 
     /**

@@ -28,14 +28,15 @@ public final class PastePatternCard extends AskCard {
     private final JTextField minutes = new JTextField("90");
     private final JTextArea pattern = Fields.lines("", 11);
     private final Prose understood = Prose.body("");
+    private String suggested = "";
 
     public PastePatternCard(Desk desk, Asking asking) {
         super(WORDS.say("paste-head"), 640);
         this.desk = desk;
         this.asking = asking;
-        row(WORDS.say("paste-name"), name, "");
         row(WORDS.say("paste-pattern"), pattern, WORDS.say("paste-hint"));
         body().below(1, understood);
+        row(WORDS.say("paste-name"), name, "");
         row(WORDS.say("paste-minutes"), minutes, WORDS.say("paste-minutes-hint"));
         answer(WORDS.say("paste-answer"), this::make);
         cancel(asking);
@@ -44,6 +45,7 @@ public final class PastePatternCard extends AskCard {
 
     private void read() {
         String text = pattern.getText();
+        suggestName(text);
         desk.work().submit(new Task<String>() {
             @Override
             public String away() {
@@ -61,6 +63,14 @@ public final class PastePatternCard extends AskCard {
                 understood.setText(String.valueOf(failure.getMessage()));
             }
         });
+    }
+
+    /** The pattern's own heading, as long as the teacher has not thought of a name. */
+    private void suggestName(String text) {
+        if (name.getText().equals(suggested)) {
+            suggested = NewCourses.heading(text).orElse("");
+            name.setText(suggested);
+        }
     }
 
     /** How much was understood: rounds, parts, terms, and what the first trouble is. */

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import roundwright.course.Course;
 import roundwright.course.file.CourseFile;
 import roundwright.course.file.FileProblem;
@@ -70,5 +73,22 @@ class NewCoursesTest {
     @Test
     void theSamplesAreThere() {
         assertEquals(List.of("harbour-light", "pocket-planet", "window-pot"), Samples.names());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "Meadow Owl\\n\\nRnd 1: 6 sc in ring (6) | Meadow Owl",
+                "\\n# ** The Blue Pot **\\nR1: 6 dc (6) | The Blue Pot",
+                "Rnd 1: 6 sc in ring (6)\\nRnd 2: inc x 6 (12) | -",
+                "6 sc in magic ring | -",
+                "A long sentence about the wool that I found in a shop by the sea and would buy again\\nR1: 6 sc | -",
+                "------\\n... | ...",
+            })
+    void aPatternNamesTheCourse(String pasted, String name) {
+        Optional<String> wanted = Optional.ofNullable(name).filter(words -> !words.equals("..."));
+        assertEquals(wanted, NewCourses.heading(pasted.replace("\\n", "\n")));
     }
 }
