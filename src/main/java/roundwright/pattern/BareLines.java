@@ -13,16 +13,47 @@ final class BareLines {
 
     static List<PartText> parts(CharSequence text) {
         BareLines cutter = new BareLines();
-        String all = text.toString();
-        int at = 0;
-        while (at < all.length()) {
-            int end = endOfLine(all, at);
-            cutter.line(all.substring(at, end), at);
-            at = end + (all.startsWith("\r\n", end) ? 2 : 1);
-        }
+        rows(text).forEach(cutter::row);
         cutter.close("");
         return cutter.parts;
     }
+
+    private void row(Row row) {
+        if (row.gap()) {
+            close("");
+        }
+        String line = row.line().text();
+        if (line.startsWith("#") && !line.matches("#+\\s?\\d.*")) {
+            close(line.replaceFirst("^#+\\s*", "").strip());
+        } else {
+            lines.add(row.line());
+        }
+    }
+
+    /** The lines of a text that are not blank. */
+    static List<Row> rows(CharSequence text) {
+        List<Row> rows = new ArrayList<>();
+        String all = text.toString();
+        boolean gap = true;
+        int at = 0;
+        while (at < all.length()) {
+            int end = endOfLine(all, at);
+            String line = all.substring(at, end);
+            if (!line.isBlank()) {
+                rows.add(new Row(new SourceLine(line, at), gap));
+            }
+            gap = line.isBlank();
+            at = end + (all.startsWith("\r\n", end) ? 2 : 1);
+        }
+        return rows;
+    }
+
+    /**
+     * A line that is not blank.
+     *
+     * @param gap whether a blank line, or the text's beginning, stands before it
+     */
+    record Row(SourceLine line, boolean gap) {}
 
     private static int endOfLine(String text, int from) {
         int i = from;
@@ -30,15 +61,6 @@ final class BareLines {
             i++;
         }
         return i;
-    }
-
-    private void line(String line, int at) {
-        boolean heading = line.startsWith("#") && !line.matches("#+\\s?\\d.*");
-        if (heading || line.isBlank()) {
-            close(heading ? line.replaceFirst("^#+\\s*", "").strip() : "");
-        } else {
-            lines.add(new SourceLine(line, at));
-        }
     }
 
     private void close(String nextName) {

@@ -1,5 +1,6 @@
 package roundwright.desktop.welcome;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -13,8 +14,14 @@ import roundwright.course.planning.PlanItems;
 import roundwright.course.planning.PlanRequest;
 import roundwright.course.planning.PlanSettings;
 import roundwright.course.planning.Planner;
+import roundwright.notation.LineReader;
+import roundwright.notation.Terms;
+import roundwright.notation.WrittenLine;
+import roundwright.pattern.PartText;
+import roundwright.pattern.PastedPattern;
 import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
+import roundwright.pattern.SourceLine;
 
 /** Makes the text of a course out of a pasted pattern, with lessons split by the planner. */
 public final class NewCourses {
@@ -22,21 +29,54 @@ public final class NewCourses {
 
     private NewCourses() {}
 
-    /** The pattern read out of pasted text: a blank line or a heading begins a part. */
+    /** The pattern read out of pasted text, with its parts as its headings name them. */
     public static Pattern pattern(String pasted) {
-        return PatternReader.readBare(Optional.empty(), pasted);
+        PastedPattern cut = PastedPattern.of(pasted);
+        return PatternReader.read(Optional.of(terms(pasted)), parts(cut));
+    }
+
+    /** What a page says about its terms may stand anywhere on it. */
+    private static Terms terms(String pasted) {
+        return PatternReader.readBare(Optional.empty(), pasted).terms();
+    }
+
+    /** The parts; what is said of the stitches before the first belongs to it, since the rounds are read by it. */
+    private static List<PartText> parts(PastedPattern cut) {
+        List<PartText> parts = new ArrayList<>(cut.parts());
+        if (!parts.isEmpty()) {
+            List<SourceLine> lines = new ArrayList<>(
+                    cut.before().stream().filter(NewCourses::tellsOfStitches).toList());
+            lines.addAll(parts.get(0).lines());
+            parts.set(0, new PartText(parts.get(0).name(), lines));
+        }
+        return parts;
+    }
+
+    private static boolean tellsOfStitches(SourceLine line) {
+        return LineReader.read(line.text()).stitches();
     }
 
     /** The name that a pattern gives itself in its first line: few words, and nothing to work. */
     public static Optional<String> heading(String pasted) {
-        return pasted.lines()
-                .map(line -> line.replaceAll("^[\\s#*_=~-]+|[\\s#*_=~:-]+$", ""))
-                .filter(line -> !line.isEmpty())
-                .findFirst()
+        return firstLine(pasted)
                 .filter(line ->
                         line.length() <= LONGEST_HEADING && line.codePoints().anyMatch(Character::isLetter))
-                .filter(line -> pattern(line).parts().stream()
-                        .allMatch(part -> part.rounds().isEmpty()));
+                .filter(line -> {
+                    WrittenLine read = LineReader.read(line);
+                    return read.label().isEmpty() && !read.stitches();
+                });
+    }
+
+    private static Optional<String> firstLine(String pasted) {
+        return pasted.lines()
+                .map(NewCourses::bare)
+                .filter(line -> !line.isEmpty())
+                .findFirst();
+    }
+
+    /** A line without the marks that would make it a heading or a list in a course file. */
+    private static String bare(String line) {
+        return line.replaceAll("^[\\s#*_=~>•·+-]+|[\\s#*_=~:-]+$", "").replaceFirst("^(\\d+)[.)]\\s", "$1: ");
     }
 
     /**
@@ -45,12 +85,17 @@ public final class NewCourses {
      * @param minutes length of a session
      */
     public static String text(String name, String pasted, int minutes) {
-        Pattern pattern = pattern(pasted);
+        PastedPattern cut = PastedPattern.of(pasted);
         StringBuilder text = new StringBuilder();
         text.append("# ").append(name.strip().replaceAll("\\s+", " ")).append("\n\n");
-        text.append("- terms: ").append(pattern.terms()).append('\n');
+        text.append("- terms: ").append(terms(pasted)).append('\n');
         text.append("- session: ").append(minutes).append(" minutes\n");
-        pattern.parts().forEach(part -> {
+        cut.before().stream()
+                .filter(line -> cut.parts().isEmpty() || !tellsOfStitches(line))
+                .map(line -> bare(line.text()))
+                .filter(line -> !line.isEmpty() && !line.equals(name.strip()))
+                .forEach(line -> text.append('\n').append(line).append('\n'));
+        parts(cut).forEach(part -> {
             text.append("\n## Part: ").append(part.name()).append("\n\n");
             part.lines()
                     .forEach(line ->
