@@ -53,7 +53,7 @@ public record CountReport(
         if (kind == Kind.COUNTED && count.isEmpty()) {
             throw new IllegalArgumentException("a counted round needs its count");
         }
-        checks = Collections.unmodifiableMap(new TreeMap<>(checks));
+        checks = checks.isEmpty() ? Map.of() : Collections.unmodifiableMap(new TreeMap<>(checks));
     }
 
     /** A report that stands, with no checks made. */

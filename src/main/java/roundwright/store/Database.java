@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import roundwright.wording.Wording;
 /** The one connection to the file: queries, writes that know how many rows they touch, and transactions. */
 final class Database implements AutoCloseable {
     private static final Wording WORDS = Wording.of("store");
+
+    private static final int ROWS_AT_ONCE = 5_000;
 
     /** Work in one transaction: all of it is kept, or none. */
     interface Work {
@@ -70,6 +73,30 @@ final class Database implements AutoCloseable {
             return bound(sql, parameters).executeUpdate();
         } catch (SQLException failure) {
             throw failed(sql, failure);
+        }
+    }
+
+    /** Inserts rows, many of them in one go; fails unless each of them was. */
+    void insertAll(String sql, Iterator<Object[]> rows) throws StoreException {
+        try {
+            PreparedStatement statement = prepared(sql);
+            while (rows.hasNext()) {
+                for (int some = 0; some < ROWS_AT_ONCE && rows.hasNext(); some++) {
+                    bind(statement, rows.next());
+                    statement.addBatch();
+                }
+                requireOneEach(sql, statement.executeBatch());
+            }
+        } catch (SQLException failure) {
+            throw failed(sql, failure);
+        }
+    }
+
+    private void requireOneEach(String sql, int[] touched) throws StoreException {
+        for (int rows : touched) {
+            if (rows != 1) {
+                throw new StoreException.Failed(file, rows + " rows for 1: " + sql.strip(), null);
+            }
         }
     }
 
@@ -158,15 +185,24 @@ final class Database implements AutoCloseable {
     }
 
     private PreparedStatement bound(String sql, Object... parameters) throws SQLException {
+        PreparedStatement statement = prepared(sql);
+        bind(statement, parameters);
+        return statement;
+    }
+
+    private PreparedStatement prepared(String sql) throws SQLException {
         PreparedStatement statement = prepared.get(sql);
         if (statement == null) {
             statement = connection.prepareStatement(sql);
             prepared.put(sql, statement);
         }
+        return statement;
+    }
+
+    private static void bind(PreparedStatement statement, Object... parameters) throws SQLException {
         for (int place = 0; place < parameters.length; place++) {
             statement.setObject(place + 1, plain(parameters[place]));
         }
-        return statement;
     }
 
     private static Object plain(Object parameter) {

@@ -7,14 +7,40 @@ import java.time.temporal.ChronoUnit;
 
 /** The one way dates and times go into the file and come out: ISO text, times in UTC to the millisecond. */
 final class IsoDates {
+    private static final long DAY = 86_400;
+
     private IsoDates() {}
 
     static String text(LocalDate date) {
         return date.toString();
     }
 
+    /** As {@link Instant#toString}, written digit by digit: an import writes very many. */
     static String text(Instant time) {
-        return time.truncatedTo(ChronoUnit.MILLIS).toString();
+        LocalDate day = LocalDate.ofEpochDay(Math.floorDiv(time.getEpochSecond(), DAY));
+        int millis = time.getNano() / 1_000_000;
+        if (day.getYear() < 0 || day.getYear() > 9_999) {
+            return time.truncatedTo(ChronoUnit.MILLIS).toString();
+        }
+        int second = (int) Math.floorMod(time.getEpochSecond(), DAY);
+        StringBuilder text = new StringBuilder(24);
+        write(text, day.getYear(), 1_000).append('-');
+        write(text, day.getMonthValue(), 10).append('-');
+        write(text, day.getDayOfMonth(), 10).append('T');
+        write(text, second / 3_600, 10).append(':');
+        write(text, second / 60 % 60, 10).append(':');
+        write(text, second % 60, 10);
+        return (millis == 0 ? text : write(text.append('.'), millis, 100))
+                .append('Z')
+                .toString();
+    }
+
+    /** As many digits as the largest place has. */
+    private static StringBuilder write(StringBuilder text, int number, int largestPlace) {
+        for (int place = largestPlace; place > 0; place /= 10) {
+            text.append((char) ('0' + number / place % 10));
+        }
+        return text;
     }
 
     static LocalDate date(String text) {

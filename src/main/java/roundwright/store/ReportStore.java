@@ -11,6 +11,10 @@ import roundwright.group.StudentId;
 
 /** The count reports of all groups, with the answers to checks made at the table. */
 final class ReportStore implements Shelf<FiledReport> {
+    private static final String INSERT = """
+            INSERT INTO report (id, group_id, student_id, part, round, kind, count, at, note, withdrawn)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
+
     private final Database database;
 
     ReportStore(Database database) {
@@ -27,23 +31,33 @@ final class ReportStore implements Shelf<FiledReport> {
 
     @Override
     public void insert(FiledReport filed) throws StoreException {
+        database.write(1, INSERT, row(filed));
+        insertAnswers(filed.report());
+    }
+
+    /** An import files very many. */
+    @Override
+    public void insertAll(List<FiledReport> all) throws StoreException {
+        database.insertAll(INSERT, all.stream().map(ReportStore::row).iterator());
+        for (FiledReport filed : all) {
+            insertAnswers(filed.report());
+        }
+    }
+
+    private static Object[] row(FiledReport filed) {
         CountReport report = filed.report();
-        database.write(
-                1,
-                """
-                INSERT INTO report (id, group_id, student_id, part, round, kind, count, at, note, withdrawn)
-                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""",
-                report.sequence(),
-                filed.group().value(),
-                report.student().value(),
-                report.part(),
-                report.round(),
-                Words.of(report.kind()),
-                report.count(),
-                IsoDates.text(report.at()),
-                report.note(),
-                report.withdrawn().map(IsoDates::text));
-        insertAnswers(report);
+        return new Object[] {
+            report.sequence(),
+            filed.group().value(),
+            report.student().value(),
+            report.part(),
+            report.round(),
+            Words.of(report.kind()),
+            report.count(),
+            IsoDates.text(report.at()),
+            report.note(),
+            report.withdrawn().map(IsoDates::text)
+        };
     }
 
     /** A report keeps its student, kind, count and time for ever: its note, its checks, whether it stands and what its round is called can change. */

@@ -13,6 +13,13 @@ public interface Shelf<V> {
 
     void insert(V value) throws StoreException;
 
+    /** Inserts values in their order, as {@link #insert} would one by one. */
+    default void insertAll(List<V> values) throws StoreException {
+        for (V value : values) {
+            insert(value);
+        }
+    }
+
     /** Puts {@code after} in the place of {@code before}; both have the same identity. */
     void replace(V before, V after) throws StoreException;
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import roundwright.group.Attendance;
 import roundwright.group.CountReport;
@@ -30,6 +31,7 @@ public final class GroupView {
     private final Group group;
     private final GroupShelf shelf;
     private final List<Student> students;
+    private final Map<StudentId, Student> studentsById;
     private final List<Session> sessions;
     private final List<CountReport> reports;
     private final Map<StudentId, List<CountReport>> reportsByStudent;
@@ -41,6 +43,7 @@ public final class GroupView {
                 .sorted(Comparator.comparingInt(Enrolment::place))
                 .map(enrolment -> everyone.get(enrolment.student()))
                 .toList();
+        this.studentsById = students.stream().collect(Collectors.toMap(Student::id, Function.identity()));
         this.sessions = shelf.sessions().values().stream()
                 .sorted(Comparator.comparing(Session::date)
                         .thenComparing(session -> session.id().value()))
@@ -66,7 +69,7 @@ public final class GroupView {
     }
 
     public Optional<Student> student(StudentId id) {
-        return students.stream().filter(student -> student.id().equals(id)).findFirst();
+        return Optional.ofNullable(studentsById.get(id));
     }
 
     /** The sessions, by date. */

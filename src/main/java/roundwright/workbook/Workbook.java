@@ -300,11 +300,7 @@ public final class Workbook implements AutoCloseable {
         if (all.isEmpty()) {
             return;
         }
-        store.transaction(() -> {
-            for (Write<?> write : all) {
-                write.to(store);
-            }
-        });
+        store.transaction(() -> Write.all(all, store));
         Draft draft = new Draft(view);
         all.forEach(write -> write.to(draft));
         view = draft.finished();

@@ -1,5 +1,7 @@
 package roundwright.workbook;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import roundwright.store.Shelf;
 import roundwright.store.Store;
@@ -53,6 +55,39 @@ record Write<V>(Kind<V> kind, Optional<V> before, Optional<V> after) {
         } else {
             shelf.replace(before.orElseThrow(), after.orElseThrow());
         }
+    }
+
+    /** Writes all of them in their order; values of a kind that come one after the other go in together. */
+    static void all(List<Write<?>> writes, Store store) throws StoreException {
+        int from = 0;
+        while (from < writes.size()) {
+            int to = from + 1;
+            while (to < writes.size() && writes.get(from).comesWith(writes.get(to))) {
+                to++;
+            }
+            writes.get(from).to(store, writes.subList(from, to));
+            from = to;
+        }
+    }
+
+    private boolean comesWith(Write<?> other) {
+        return before.isEmpty() && other.before.isEmpty() && kind == other.kind;
+    }
+
+    /** This one and others that come with it. */
+    private void to(Store store, List<Write<?>> together) throws StoreException {
+        if (together.size() == 1) {
+            to(store);
+            return;
+        }
+        List<V> values = new ArrayList<>(together.size());
+        for (Write<?> write : together) {
+            // what comes with this one is of the same kind, so of the same type
+            @SuppressWarnings("unchecked")
+            V value = (V) write.after.orElseThrow();
+            values.add(value);
+        }
+        kind.shelf().apply(store).insertAll(values);
     }
 
     void to(Draft draft) {

@@ -18,7 +18,23 @@ class IsoDatesTest {
             Instant time = Instant.ofEpochMilli(chance.nextLong(-70_000_000_000_000L, 250_000_000_000_000L));
             String text = IsoDates.text(i % 3 == 0 ? Instant.ofEpochSecond(time.getEpochSecond()) : time);
             assertEquals(Instant.parse(text), IsoDates.time(text), text);
+            assertEquals(Instant.parse(text).toString(), text);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1969-12-31T23:59:59.999Z",
+                "1970-01-01T00:00:00Z",
+                "2000-02-29T12:00:00.001Z",
+                "0000-01-01T00:00:00Z",
+                "9999-12-31T23:59:59Z",
+                "+10000-01-01T00:00:00Z",
+                "-0001-12-31T23:59:59Z"
+            })
+    void theEdgesOfDaysAndYearsAreWrittenAsTheStandardDoes(String text) {
+        assertEquals(text, IsoDates.text(Instant.parse(text)));
     }
 
     @ParameterizedTest

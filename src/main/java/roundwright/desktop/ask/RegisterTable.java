@@ -54,6 +54,7 @@ final class RegisterTable extends JTable {
         getAccessibleContext().setAccessibleDescription(WORDS.say("register-keys"));
         putClientProperty("JTable.autoStartsEdit", false);
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "none");
+        Keys.leaveByTab(this);
         Keys.bind(this, "SPACE", this::turn);
         addKeyListener(new Letters());
         addMouseListener(new Mouse());

@@ -40,6 +40,7 @@ final class CountsTable extends JTable {
         getAccessibleContext().setAccessibleDescription(WORDS.say("counts-keys-told"));
         putClientProperty("JTable.autoStartsEdit", false);
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(javax.swing.KeyStroke.getKeyStroke("F2"), "none");
+        Keys.leaveByTab(this);
         bindKeys();
         addMouseListener(new Mouse());
         addFocusListener(new Keys.RepaintOnFocus(this));

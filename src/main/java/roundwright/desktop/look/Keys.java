@@ -1,14 +1,17 @@
 package roundwright.desktop.look;
 
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.Set;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 
 /** Key strokes: what is pressed, and what it does on a component. */
@@ -35,6 +38,16 @@ public final class Keys {
     /** Does something when the stroke comes while the component, or one inside it, has the focus. */
     public static void bindAround(JComponent component, String stroke, Runnable does) {
         bind(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(stroke), does);
+    }
+
+    /** Lets Tab leave a table, as it leaves every field: of itself it would go from cell to cell for ever. */
+    public static void leaveByTab(JTable table) {
+        KeyStroke tab = KeyStroke.getKeyStroke(KeyEvent.VK_TAB, 0);
+        KeyStroke back = KeyStroke.getKeyStroke(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(tab, "none");
+        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(back, "none");
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(tab));
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(back));
     }
 
     /** Does something when the stroke comes under a condition of {@link JComponent}. */

@@ -1,11 +1,8 @@
 package roundwright.desktop.tables;
 
-import java.awt.AWTKeyStroke;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.KeyboardFocusManager;
 import java.util.List;
-import java.util.Set;
 import java.util.function.IntConsumer;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
@@ -14,6 +11,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import roundwright.desktop.look.Keys;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -41,22 +39,13 @@ final class PreviewTable extends JTable {
         getTableHeader().setReorderingAllowed(false);
         getAccessibleContext().setAccessibleName(WORDS.say("import-preview"));
         getAccessibleContext().setAccessibleDescription(WORDS.say("import-preview-told"));
-        leaveByTab();
+        Keys.leaveByTab(this);
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "none");
         getColumnModel().getSelectionModel().addListSelectionListener(event -> {
             if (!showing && getSelectedColumn() >= 0) {
                 chosen.accept(getSelectedColumn());
             }
         });
-    }
-
-    /** Tab leaves the table, as it leaves every field; Enter answers the card. */
-    private void leaveByTab() {
-        for (String key : List.of("TAB", "shift TAB", "ENTER")) {
-            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
-        }
-        setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(AWTKeyStroke.getAWTKeyStroke("TAB")));
-        setFocusTraversalKeys(
-                KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of(AWTKeyStroke.getAWTKeyStroke("shift TAB")));
     }
 
     /** Shows a table as it is taken; the column that was chosen stays so where it is there. */
