@@ -7,6 +7,8 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Puts a damaged file out of the way without changing a byte of it, and another in its place: {@code courses.db} becomes
@@ -14,6 +16,7 @@ import java.time.format.DateTimeFormatter;
  * give a file two names, there is no moment without a file in its place.
  */
 public final class SetAside {
+    private static final String MARK = ".damaged-";
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmmss");
 
     /** Makes the file that comes in place of the damaged one. */
@@ -43,6 +46,22 @@ public final class SetAside {
         }
     }
 
+    /** The damaged files that were set aside for this one, and are still there. */
+    static List<Path> of(Path file) throws StoreException {
+        String start = base(file) + MARK;
+        try (Stream<Path> paths = Files.list(file.toAbsolutePath().getParent())) {
+            return paths.filter(path -> path.getFileName().toString().startsWith(start))
+                    .sorted()
+                    .toList();
+        } catch (IOException failure) {
+            throw new StoreException.Failed(file, failure.toString(), failure);
+        }
+    }
+
+    private static String base(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.db$", "");
+    }
+
     private static void name(Path file, Path aside) throws IOException {
         try {
             Files.createLink(aside, file);
@@ -52,11 +71,10 @@ public final class SetAside {
     }
 
     private static Path free(Path file, Instant now) {
-        String base = file.getFileName().toString().replaceFirst("\\.db$", "");
         Instant when = now;
         Path aside;
         do {
-            aside = file.resolveSibling(base + ".damaged-" + STAMP.format(when.atOffset(ZoneOffset.UTC)) + ".db");
+            aside = file.resolveSibling(base(file) + MARK + STAMP.format(when.atOffset(ZoneOffset.UTC)) + ".db");
             when = when.plusSeconds(1);
         } while (Files.exists(aside));
         return aside;

@@ -165,6 +165,11 @@ public final class Store implements AutoCloseable {
         return backups;
     }
 
+    /** Damaged files that this one took the place of, and that are still beside it. */
+    public List<Path> setAside() throws StoreException {
+        return SetAside.of(database.file());
+    }
+
     /** Makes a dated copy, checks it, and thins the copies that there are. */
     public Backup backUp(Instant now) throws StoreException {
         Backup made = backups.make(database, now);

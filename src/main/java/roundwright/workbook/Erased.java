@@ -16,14 +16,22 @@ import roundwright.wording.Wording;
  * @param marks marks in registers
  * @param notes notes on their rounds
  * @param mentions other places of the file whose words still have the name in them, for the teacher to look at
+ * @param setAside damaged files beside this one, which may hold the student still
  * @param backups how many dated copies they were erased from
  * @param backupsLeft dated copies that could not be changed
  */
 public record Erased(
-        String name, int reports, int marks, int notes, List<String> mentions, int backups, List<Path> backupsLeft) {
+        String name,
+        int reports,
+        int marks,
+        int notes,
+        List<String> mentions,
+        List<Path> setAside,
+        int backups,
+        List<Path> backupsLeft) {
     private static final Wording WORDS = Wording.of("workbook");
 
-    static Erased planned(WorkbookView view, StudentId id) {
+    static Erased planned(WorkbookView view, StudentId id, List<Path> setAside) {
         Student student = Lookup.student(view, id);
         List<Held> held = Held.about(view, id);
         return new Erased(
@@ -32,6 +40,7 @@ public record Erased(
                 held.stream().mapToInt(each -> each.marks().size()).sum(),
                 held.stream().mapToInt(each -> each.notes().size()).sum(),
                 Mentions.of(view, student),
+                setAside,
                 0,
                 List.of());
     }
@@ -48,10 +57,11 @@ public record Erased(
         if (!mentions.isEmpty()) {
             said.add(WORDS.say("erased.mentions", Wording.list(mentions)));
         }
+        setAside.forEach(file -> said.add(WORDS.say("erased.set-aside", file)));
         return said;
     }
 
     Erased withBackups(ErasedBackups copies) {
-        return new Erased(name, reports, marks, notes, mentions, copies.changed(), copies.left());
+        return new Erased(name, reports, marks, notes, mentions, setAside, copies.changed(), copies.left());
     }
 }

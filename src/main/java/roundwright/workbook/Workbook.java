@@ -215,7 +215,7 @@ public final class Workbook implements AutoCloseable {
      */
     public Erased erase(StudentId student, boolean fromBackups) throws StoreException {
         return asked(() -> {
-            Erased erased = Erased.planned(view, student);
+            Erased erased = Erased.planned(view, student, store.setAside());
             List<Write<?>> writes = Removal.everywhere(view, student);
             write(writes);
             begin(view);

@@ -14,6 +14,8 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.safety.Details;
+import roundwright.desktop.safety.TroubleCard;
 import roundwright.desktop.tables.ImportCard;
 import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
@@ -167,6 +169,15 @@ class PicturesTest {
         } catch (NotATable refused) {
             throw new AssertionError(refused);
         }
+    }
+
+    @Test
+    void trouble() {
+        paint("card-trouble", file -> {
+            MainPanel panel = onPage(file, Page.COUNTS);
+            panel.ask(new TroubleCard(Details.of(new IllegalStateException()), panel::close, () -> {}));
+            return panel;
+        });
     }
 
     @Test

@@ -62,7 +62,9 @@ class PrivacyTest {
             for (String secret : SECRETS) {
                 assertFalse(holding(secret).isEmpty(), secret + " can be found before");
             }
+            Path aside = Files.writeString(folder.resolve("trial.damaged-2026-01-01T000000.db"), "broken");
             Erased erased = sketch.workbook.erase(id, true);
+            assertEquals(List.of(aside), erased.setAside());
             assertEquals(60, erased.reports());
             assertEquals(2, erased.backups());
             assertEquals(List.of(), erased.backupsLeft());

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,24 @@ import roundwright.store.StoreException;
 class WorkbookTest {
     @TempDir
     Path folder;
+
+    @Test
+    void aClockThatIsSetBackChangesNeitherOrderNorNumbers() throws StoreException {
+        try (Sketch sketch = new Sketch(folder, "Ines")) {
+            sketch.count(0, 1, 6);
+        }
+        Clock earlier = Clock.fixed(Sketch.NOW.minusSeconds(86_400 * 400), ZoneOffset.UTC);
+        try (Workbook workbook = Workbook.open(folder.resolve("trial.db"), folder.resolve("backups"), earlier)) {
+            GroupView group = workbook.view().groups().get(0);
+            workbook.apply(new CountEdit.ReportCounts(
+                    group.id(), NewCount.of(group.students().get(0).id(), "Acorn", 1, 7)));
+            List<CountReport> reports = workbook.view().groups().get(0).reports();
+            assertEquals(
+                    List.of(6, 7),
+                    reports.stream().map(each -> each.count().getAsInt()).toList());
+            assertTrue(reports.get(1).at().isBefore(reports.get(0).at()));
+        }
+    }
 
     @Test
     void whatWasTypedIsThereAfterReopening() throws StoreException {

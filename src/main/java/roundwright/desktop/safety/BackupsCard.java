@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import roundwright.desktop.ask.AskCard;
@@ -27,7 +29,11 @@ final class BackupsCard extends AskCard {
     private final Prose change = Prose.body("");
     private final JButton back;
 
-    BackupsCard(Desk desk, Asking asking, java.util.function.Supplier<Optional<Path>> otherFile) {
+    /**
+     * @param otherFile asks for a file to go back to
+     * @param target asks where to write a file of a suggested name
+     */
+    BackupsCard(Desk desk, Asking asking, Supplier<Optional<Path>> otherFile, Function<String, Optional<Path>> target) {
         super(WORDS.say("backups-head"), 560);
         this.desk = desk;
         this.asking = asking;
@@ -37,6 +43,9 @@ final class BackupsCard extends AskCard {
         back = other(WORDS.say("backups-go-back"), this::goBack);
         other(WORDS.say("backups-other-file"), () -> otherFile.get().ifPresent(this::add));
         other(WORDS.say("backups-make"), this::make);
+        other(
+                WORDS.say("backups-copy"),
+                () -> target.apply(WORDS.say("backups-copy-name")).ifPresent(this::copy));
         answer(WORDS.say("close"), asking::close);
         back.setEnabled(false);
         choice.addActionListener(event -> compare());
@@ -112,6 +121,18 @@ final class BackupsCard extends AskCard {
                             say(List.of(WORDS.say("backups-made", made.file().getFileName())));
                             fillList();
                         },
+                        this::refused));
+    }
+
+    /** A copy for a stick: whole, with all names. */
+    private void copy(Path path) {
+        desk.work()
+                .submit(new Asked<>(
+                        () -> {
+                            desk.workbook().copyTo(path);
+                            return path;
+                        },
+                        written -> say(List.of(WORDS.say("backups-copied", written))),
                         this::refused));
     }
 

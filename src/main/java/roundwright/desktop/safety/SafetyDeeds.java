@@ -42,7 +42,7 @@ public final class SafetyDeeds {
             Supplier<Optional<Path>> chooseDataFile,
             Function<String, Optional<Path>> chooseTarget) {
         SafetyDeeds does = new SafetyDeeds(desk, asking, chooseTarget);
-        deeds.on(Deed.BACKUPS, () -> asking.ask(new BackupsCard(desk, asking, chooseDataFile)));
+        deeds.on(Deed.BACKUPS, () -> asking.ask(new BackupsCard(desk, asking, chooseDataFile, chooseTarget)));
         deeds.on(Deed.SHARE_COPY, does::shareCopy);
         deeds.on(Deed.EXPORT_STUDENT, () -> desk.student().ifPresent(does::export));
         deeds.on(Deed.ERASE_STUDENT, () -> desk.student().ifPresent(does::askToErase));

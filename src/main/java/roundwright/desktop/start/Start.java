@@ -103,7 +103,8 @@ public final class Start {
     }
 
     private void refuse(MainWindow window, Throwable reason) {
-        String sentence = WORDS.say("cannot-open", String.valueOf(reason.getMessage()));
+        boolean foreseen = reason instanceof StoreException;
+        String sentence = WORDS.say("cannot-open", foreseen ? reason.getMessage() : WORDS.say("unforeseen"));
         System.err.println(sentence);
         if (reason instanceof StoreException.Damaged
                 && new Damage(window.frame(), file, Clock.systemDefaultZone()).mended(sentence, folders.backups())) {
