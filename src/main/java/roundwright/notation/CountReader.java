@@ -4,6 +4,9 @@ import roundwright.notation.WrittenLine.Count;
 
 /** Finds the count that a line states: "(18)", "= 18 sts", "– 18", "you should have 18 stitches", "30 dc, 10 ch-1 sps". */
 final class CountReader {
+    /** A sentence of fewer stitches is hardly the count of a round. */
+    private static final int SMALLEST = 4;
+
     private final Reading line;
     private final Cursor cursor;
 
@@ -261,7 +264,9 @@ final class CountReader {
      * @param whole whether what stands before makes a whole round: then words after a full stop are surely the count
      */
     boolean perhaps(boolean whole) {
-        boolean surely = whole && line.worked && cursor.is(-1, Meaning.STOP);
+        boolean stop =
+                cursor.is(-1, Meaning.STOP) && line.text.charAt(cursor.peek(-1).start()) == '.';
+        boolean surely = whole && line.worked && stop && cursor.peek().value() >= SMALLEST;
         int begin = cursor.at;
         boolean named = (line.worked || line.taken) && cursor.is(Meaning.NUMBER) && unitAhead();
         if (!named) {

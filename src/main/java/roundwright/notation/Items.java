@@ -22,6 +22,9 @@ final class Items {
     /** Where the steps begin that a repeat of the list would take in. */
     private int from;
 
+    /** Whether the words of a repeat point to an asterisk. */
+    boolean starred;
+
     /** Whether a mark stands after the last step. */
     boolean parted;
 
@@ -162,7 +165,7 @@ final class Items {
         Node alone = repeated(bodyOf(bracket), often, bracket.span().to(words));
         boolean oneStep =
                 bodyOf(bracket).size() == 1 && (parted || !often.times().fills());
-        if (!often.repeat() && !oneStep || last == from || often.fromStar()) {
+        if (!often.repeat() && !oneStep || last == from || often.fromStar() && starred) {
             nodes.set(last, alone);
             return;
         }

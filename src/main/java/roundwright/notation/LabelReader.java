@@ -183,7 +183,7 @@ final class LabelReader {
             }
             spanned = spans;
             cursor.next();
-            cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND, Meaning.DASH);
+            cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND, Meaning.DASH, Meaning.MARK);
             if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || startsStep(dash, plural)) {
                 cursor.at = before;
                 break;

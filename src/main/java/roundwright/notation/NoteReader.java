@@ -69,7 +69,7 @@ final class NoteReader {
         Meaning first = cursor.peek(place).meaning();
         if (first == Meaning.NUMBER) {
             Meaning second = cursor.peek(place + 1).meaning();
-            return second.makes() || second == Meaning.TIMES;
+            return second.makes() || second == Meaning.TIMES || second == Meaning.TOG;
         }
         if (first == Meaning.HOLD) {
             return cursor.peek(place + 1).meaning().makes();

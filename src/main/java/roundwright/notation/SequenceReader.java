@@ -127,7 +127,7 @@ final class SequenceReader {
         switch (token.meaning()) {
             case AND -> {
                 cursor.next();
-                items.parted |= token.value() == 0;
+                items.parted |= token.value() == 0 || cursor.is(Meaning.OPEN);
             }
             case OPEN -> bracket();
             case STAR, STARS -> stars();
@@ -173,7 +173,9 @@ final class SequenceReader {
 
     /** "6 x (dc, inc)". */
     private boolean timesFirst() {
-        boolean times = cursor.is(1, Meaning.TIMES) && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
+        boolean times = !(inStars && cursor.is(2, Meaning.STAR))
+                && cursor.is(1, Meaning.TIMES)
+                && (cursor.is(2, Meaning.OPEN) || cursor.is(2, Meaning.STAR));
         boolean first =
                 cursor.is(Meaning.NUMBER) && (times || cursor.is(1, Meaning.STAR) && cursor.is(2, Meaning.OPEN));
         int begin = cursor.at;
@@ -253,6 +255,7 @@ final class SequenceReader {
             evens.even(cursor.since(begin));
             return true;
         }
+        items.starred = starsIn(begin);
         boolean orCount = often.repeat()
                 && !often.times().fills()
                 && depth == 0
@@ -267,6 +270,15 @@ final class SequenceReader {
             line.doubt(cursor.since(begin));
         }
         return true;
+    }
+
+    private boolean starsIn(int begin) {
+        for (int place = begin - cursor.at; place < 0; place++) {
+            if (cursor.is(place, Meaning.STAR) || cursor.is(place, Meaning.STARS)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void bracket() {
@@ -289,7 +301,11 @@ final class SequenceReader {
             if (item || inside) {
                 line.doubt(aside.span());
             }
-            items.add(aside);
+            if (items.empty()) {
+                items.addApart(aside);
+            } else {
+                items.add(aside);
+            }
             return;
         }
         int begin = cursor.at;

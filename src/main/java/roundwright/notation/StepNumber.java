@@ -4,6 +4,8 @@ package roundwright.notation;
 final class StepNumber {
     private final Reading line;
     private final Cursor cursor;
+    /** Whether the number stood in brackets at the line's end, where it may be the count. */
+    boolean bracketed;
     /** Whether the number before the step said how often it is done ("6 x sc"). */
     boolean times;
 
@@ -15,6 +17,7 @@ final class StepNumber {
     /** "5", "a", "6 x"; 0 where none. */
     int before() {
         times = false;
+        bracketed = false;
         if (cursor.is(Meaning.COUNTER) && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH))) {
             return cursor.next().value();
         }
@@ -128,9 +131,11 @@ final class StepNumber {
                 || after == Meaning.SHUT
                 || after == Meaning.EQUALS
                 || after == Meaning.OPEN && cursor.is(4, Meaning.NUMBER);
-        if (!number || !goesOn || after != Meaning.SHUT && !stepsAhead(3)) {
+        boolean last = line.worked && (after == Meaning.FINISH || after.parts() && !stepsAhead(3));
+        if (!number || !last && (!goesOn || after != Meaning.SHUT && !stepsAhead(3))) {
             return 0;
         }
+        bracketed = last;
         cursor.at += 3;
         return cursor.peek(-2).value();
     }

@@ -113,7 +113,7 @@ final class StitchReader {
         if (tog(core, number)) {
             return;
         }
-        if (manyInOne(core)) {
+        if (manyInOne(core) || ended(token)) {
             return;
         }
         int before = cursor.at;
@@ -134,6 +134,12 @@ final class StitchReader {
         } else {
             cursor.at = before;
         }
+    }
+
+    /** Whether a full stop that is no part of an abbreviation parts the stitch from what follows: "htr. inc". */
+    private boolean ended(Token token) {
+        String word = line.text.substring(token.start(), token.end());
+        return word.endsWith(".") && word.indexOf('.') == word.length() - 1;
     }
 
     /** "dc2inc", "sc3inc": so many in one stitch, as "dc2tog" is so many together. */
@@ -302,6 +308,9 @@ final class StitchReader {
         if (core.fills && node instanceof Work work && work.times().equals(Times.ONCE)) {
             return work.times(Times.FULL);
         }
+        if (numbers.bracketed && before == 0) {
+            return orCountInBrackets(node, unit);
+        }
         if (cursor.done() && cursor.is(-1, Meaning.NUMBER) && before == 0 && shapes(core)) {
             return orCount(node, unit);
         }
@@ -327,6 +336,13 @@ final class StitchReader {
         Token number = cursor.peek(-1);
         line.counts.add(new WrittenLine.Count(number.value(), number.span(), false));
         return new Node.Choice(many.span(), Habit.BARE_COUNT, List.of(many, unit.times(Times.FULL)));
+    }
+
+    /** "…, sc (2)" at the line's end: so many of them, or one and the round's count. */
+    private Node orCountInBrackets(Node many, Work unit) {
+        Token number = cursor.peek(-2);
+        line.counts.add(new WrittenLine.Count(number.value(), number.span(), false));
+        return new Node.Choice(many.span(), Habit.NUMBER_AT_END, List.of(many, unit));
     }
 
     private void remember(StepCore core) {

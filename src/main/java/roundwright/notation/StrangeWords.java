@@ -141,7 +141,8 @@ final class StrangeWords {
                 && !cursor.is(Meaning.SHUT)
                 && !cursor.is(Meaning.OPEN)
                 && !cursor.is(Meaning.STAR)
-                && !notes.stepAhead(0)) {
+                && !notes.stepAhead(0)
+                && !(cursor.is(Meaning.NUMBER) && new CountEnds(cursor).closes())) {
             cursor.next();
         }
         boolean among = figure
