@@ -3,6 +3,7 @@ package roundwright.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import roundwright.group.messages.Earlier;
 import roundwright.group.messages.Finding;
 import roundwright.group.messages.Reading;
 import roundwright.group.messages.Unplaced;
@@ -32,6 +33,17 @@ final class MessagesJson {
         object.put("at", reading.at());
         place(object, reading.source());
         object.put("text", reading.source().of(text));
+        object.put("inferred", reading.inferred());
+        object.put("before", reading.before().stream().map(MessagesJson::earlier).toList());
+        return object;
+    }
+
+    private static Map<String, Object> earlier(Earlier earlier) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("count", earlier.count());
+        object.put("pulled_back", earlier.pulledBack());
+        object.put("at", earlier.at());
+        place(object, earlier.source());
         return object;
     }
 
@@ -42,7 +54,7 @@ final class MessagesJson {
         object.put("reason", unplaced.reason().word());
         object.put("student", unplaced.student());
         object.put("rounds", unplaced.rounds());
-        object.put("so_far", unplaced.soFar());
+        object.put("number", unplaced.count());
         return object;
     }
 

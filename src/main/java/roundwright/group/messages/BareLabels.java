@@ -11,7 +11,7 @@ import roundwright.group.messages.Mark.Kind;
  * one another, with a count beside them that fits them all.
  */
 final class BareLabels {
-    private static final String RANGE = "-|–|—|to|till|until|through|thru|up to";
+    private static final String RANGE = "-|–|—|to|till|until|through|thru|up to|through to|up until|right through to|all the way to|thru to";
     private static final int NEAR = 4;
     private static final int MOST = 60;
 
@@ -46,7 +46,8 @@ final class BareLabels {
                     .toList());
             last = next;
         }
-        if (rounds.size() > 1 && rounds.stream().allMatch(known::has) && counted(rounds, from, last)) {
+        if (rounds.size() > 1 && rounds.stream().allMatch(known::has)
+                && (counted(rounds, from, last) || pulledBack(from))) {
             Mark label = new Mark(
                     Kind.ROUNDS,
                     List.copyOf(rounds),
@@ -75,7 +76,7 @@ final class BareLabels {
         int last = rounds.get(rounds.size() - 1);
         int value = marks.get(right).value();
         String joint = between(left, right);
-        boolean list = joint.matches(",|/|and|&|\\+|, ?and|n") && value == last + 1;
+        boolean list = joint.matches(",|/|and|&|\\+|, ?and|n") && (value == last + 1 || value == last - 1 && pulledBack(left));
         boolean range = joint.matches(RANGE) && value > last && value - last < MOST;
         return list || range;
     }
@@ -83,9 +84,36 @@ final class BareLabels {
     private String between(int left, int right) {
         StringBuilder words = new StringBuilder();
         for (int at = marks.get(left).after(); at < marks.get(right).first(); at++) {
+            if (inPart(at)) {
+                continue;
+            }
             words.append(words.isEmpty() ? "" : " ").append(tokens.get(at).folded());
         }
         return words.toString();
+    }
+
+    private boolean inPart(int token) {
+        return marks.stream().anyMatch(mark -> mark.is(Kind.PART) && mark.first() <= token && token < mark.after());
+    }
+
+    /** "Unpicked 33 and 34": rounds, not counts. */
+    private boolean pulledBack(int from) {
+        return IntStream.rangeClosed(0, from)
+                .mapToObj(index -> marks.get(from - index))
+                .dropWhile(mark -> mark.is(Kind.NUMBER) || mark.is(Kind.JOINT))
+                .findFirst()
+                .filter(mark -> mark.is(Kind.PULLED_BACK) && !tokens.get(mark.after()).is(":"))
+                .filter(mark -> tokens.get(mark.after()).number())
+                .isPresent();
+    }
+
+    /** The place of the number before, with no more than the name of a part between; else -1. */
+    private int before(int index) {
+        int before = index - 1;
+        while (before >= 0 && marks.get(before).is(Kind.PART)) {
+            before--;
+        }
+        return before >= 0 && marks.get(before).number() ? before : -1;
     }
 
     /** Whether a count for all of them stands after a word that tells it, or before a word that ties it to them. */
@@ -95,15 +123,17 @@ final class BareLabels {
                 && (marks.get(next).is(Kind.JOINT)
                         || marks.get(next).is(Kind.ALL)
                         || marks.get(next).is(Kind.QUESTION_WORD)
-                        || marks.get(next).is(Kind.RIGHT))) {
+                        || marks.get(next).is(Kind.RIGHT)
+                        || marks.get(next).is(Kind.ALL_RIGHT)
+                        || marks.get(next).is(Kind.END) && next == last + 1)) {
             next++;
         }
         boolean after =
                 next < marks.size() && marks.get(next).number() && tells(last, next) && fits(rounds, marks.get(next));
-        boolean before = from > 0
-                && marks.get(from - 1).number()
-                && between(from - 1, from).matches("(on|for|in|at)( the)?")
-                && fits(rounds, marks.get(from - 1));
+        int count = before(from);
+        boolean before = count >= 0
+                && between(count, from).matches("(on|for|in|at|from|between)( the)?")
+                && fits(rounds, marks.get(count));
         return after || before || inPairs(rounds, next);
     }
 

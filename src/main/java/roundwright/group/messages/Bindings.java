@@ -58,11 +58,16 @@ final class Bindings {
 
     private void bindings() {
         boolean open = false;
+        boolean said = false;
         for (int index = 0; index + 1 < marks.size(); index++) {
             Mark mark = marks.get(index);
             if (mark.is(Kind.ROUNDS)) {
-                open = !used.contains(mark);
-            } else if ((mark.number() || mark.is(Kind.SHIFT)) && !used.contains(mark)) {
+                open = !used.contains(mark) && !said;
+                said = false;
+            } else if (mark.is(Kind.SAME) || mark.is(Kind.RIGHT)) {
+                said = true;
+                open = false;
+            } else if ((mark.number() || mark.is(Kind.SHIFT) || mark.is(Kind.UNCLEAR_SHIFT)) && !used.contains(mark)) {
                 if (!open) {
                     bind(mark, index);
                 }
@@ -74,6 +79,7 @@ final class Bindings {
     private void bind(Mark count, int index) {
         Optional<Mark> next = marks.subList(index + 1, marks.size()).stream()
                 .filter(mark -> !mark.is(Kind.TARGET)
+                        && !mark.is(Kind.PART)
                         && !(mark.is(Kind.JOINT) && mark.text().equals("(")))
                 .findFirst();
         if (next.isPresent() && !used.contains(next.get()) && binds(count, next.get()) && !countFollows(next.get())) {
@@ -94,6 +100,9 @@ final class Bindings {
     private boolean binds(Mark count, Mark next) {
         boolean word = false;
         for (int at = afterTarget(count); at < next.first(); at++) {
+            if (inPart(at)) {
+                continue;
+            }
             String between = tokens.get(at).folded();
             word |= Cues.is(Cue.BINDING, between);
             if (!Cues.is(Cue.BINDING, between) && !Cues.is(Cue.BETWEEN, between)) {
@@ -103,10 +112,15 @@ final class Bindings {
         if (next.is(Kind.ROUNDS)) {
             return word || count.is(Kind.SHIFT) && count.after() == next.first();
         }
-        boolean fits = count.is(Kind.SHIFT)
+        boolean fits = !count.number()
                 ? known.has(message.part(), next.value())
                 : known.near(message.part(), next.value(), count.value(), 4);
         return next.is(Kind.NUMBER) && word && fits;
+    }
+
+    /** "12 in lantern round 2": the part stands between. */
+    private boolean inPart(int token) {
+        return marks.stream().anyMatch(mark -> mark.is(Kind.PART) && mark.first() <= token && token < mark.after());
     }
 
     /** "35 out of 36 on round 6": the count that is due stands between. */

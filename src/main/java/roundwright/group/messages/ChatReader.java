@@ -35,6 +35,14 @@ final class ChatReader {
 
     private static final Pattern NAME_ALONE =
             line("(?:[-*•]\\s*|\\d{1,2}[.)]\\s+)?(?<name>" + NAME + ")\\s*(?::|\\s[-–—]|\\s[=]>?)\\s*");
+    private static final Pattern DAY_WORD =
+            Pattern.compile("(?i)^(today|yesterday|at|(mon|tues|wednes|thurs|fri|satur|sun)day)\\b");
+    private static final Pattern STAMP_LINE = line("(?:[\\[(]\\s*)?" + STAMP + "\\s*[\\])]?\\s*$");
+    private static final Pattern NAME_LINE =
+            Pattern.compile("^" + INVISIBLE + "\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:[ &]{1,3}(?:and )?\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}\\s*$");
+    private static final int LONGEST_HEAD = 60;
+    private static final int LONGEST_LINE = 200;
+    private static final int FIRST_LINES = 2_000;
     private static final Pattern HEADER = line("(?<key>from|sent|date|to|cc|subject|re|von|an)\\s*:\\s*(?<value>.*)$");
     private static final Pattern QUOTE_BEGINS =
             Pattern.compile("(?i)^\\s*on\\b.*\\bwrote:\\s*$|^\\s*-{2,}\\s*(original|forwarded).*");
@@ -47,6 +55,7 @@ final class ChatReader {
     private Optional<String> sender = Optional.empty();
     private Optional<String> stamp = Optional.empty();
     private int begun;
+    private int at;
     private boolean quoting;
 
     private ChatReader(String text, Predicate<String> person) {
@@ -64,12 +73,11 @@ final class ChatReader {
      */
     static List<Message> read(String text, Predicate<String> person) {
         ChatReader reader = new ChatReader(text, person);
-        int at = 0;
-        while (at < text.length()) {
-            int end = text.indexOf('\n', at);
-            int next = end < 0 ? text.length() : end + 1;
-            reader.line(at, end < 0 ? text.length() : end);
-            at = next;
+        while (reader.at < text.length()) {
+            int from = reader.at;
+            int end = text.indexOf('\n', from);
+            reader.at = end < 0 ? text.length() : end + 1;
+            reader.line(from, end < 0 ? text.length() : end);
         }
         reader.finish(text.length());
         return reader.messages;
@@ -77,26 +85,40 @@ final class ChatReader {
 
     private List<String> stamps() {
         return text.lines()
-                .limit(2_000)
+                .limit(FIRST_LINES)
                 .map(this::senderOf)
                 .flatMap(Optional::stream)
                 .map(matcher -> matcher.group("stamp"))
                 .toList();
     }
 
+    /** How many of the first lines have a name before them that is a known person's. */
+    static int ledByNames(String text, Predicate<String> known) {
+        return (int) text.lines()
+                .limit(FIRST_LINES)
+                .filter(line -> line.length() <= LONGEST_LINE)
+                .map(NAME_ALONE::matcher)
+                .filter(matcher -> matcher.find() && known.test(matcher.group("name")))
+                .count();
+    }
+
     private Optional<Matcher> senderOf(String line) {
-        String start = line.length() > 200 ? line.substring(0, 200) : line;
+        String start = line.length() > LONGEST_LINE ? line.substring(0, LONGEST_LINE) : line;
         return SENDERS.subList(0, 4).stream()
                 .map(pattern -> pattern.matcher(start))
                 .filter(Matcher::find)
+                .filter(matcher -> !DAY_WORD.matcher(matcher.group("name")).find())
                 .findFirst();
     }
 
     private void line(int from, int to) {
-        String line = text.substring(from, Math.min(to, from + 200));
+        String line = text.substring(from, Math.min(to, from + LONGEST_LINE));
         if (line.stripLeading().startsWith(">") || QUOTE_BEGINS.matcher(line).find()) {
             quoting |= !line.stripLeading().startsWith(">");
             quoted.add(new Span(from, to));
+            return;
+        }
+        if (headed(line, from, to)) {
             return;
         }
         Optional<Matcher> found = senderOf(line).or(() -> bracketed(line));
@@ -121,10 +143,43 @@ final class ChatReader {
         if (header.find()) {
             header(header, from, to);
         } else if (alone.find() && person.test(alone.group("name"))) {
-            begin(from, alone, stamp.filter(same -> false));
+            begin(from, alone, Optional.empty());
         } else if (quoting) {
             quoted.add(new Span(from, to));
         }
+    }
+
+    /** A stamp on a line of its own, with the name on the line before or after it. */
+    private boolean headed(String line, int from, int to) {
+        Matcher here = STAMP_LINE.matcher(line);
+        String next = lineAt(to + 1);
+        if (here.find() && NAME_LINE.matcher(next).find()) {
+            begin(from, next, here.group("stamp"), to + 1 + next.length());
+            return true;
+        }
+        Matcher below = STAMP_LINE.matcher(next);
+        if (NAME_LINE.matcher(line).find() && below.find()) {
+            begin(from, line, below.group("stamp"), to + 1 + next.length());
+            return true;
+        }
+        return false;
+    }
+
+    private void begin(int from, String name, String newStamp, int end) {
+        finish(from);
+        sender = Optional.of(name.strip());
+        stamp = Optional.of(newStamp);
+        begun = Math.min(end, text.length());
+        at = Math.min(end + 1, text.length());
+    }
+
+    private String lineAt(int from) {
+        if (from >= text.length()) {
+            return "";
+        }
+        int end = text.indexOf('\n', from);
+        int to = end < 0 ? text.length() : end;
+        return to - from > LONGEST_HEAD ? "" : text.substring(from, to);
     }
 
     private void header(Matcher header, int from, int to) {

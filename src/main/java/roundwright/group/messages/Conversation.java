@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import roundwright.notation.Span;
 
 /** Goes through the messages of a text, one after another, and remembers what the next one may lean on. */
@@ -11,6 +12,7 @@ final class Conversation {
     private final Known known;
     private final Map<String, List<Reading>> said = new HashMap<>();
     private List<Reading> last = List.of();
+    private final Map<String, List<Integer>> open = new HashMap<>();
     private List<Integer> topic = List.of();
 
     Conversation(Known known) {
@@ -30,9 +32,20 @@ final class Conversation {
         MessageReader reader = new MessageReader(known, this, message, speaker, tokens, marks);
         List<Finding> findings = reader.read();
         remember(findings);
+        stillWorked(findings);
         reader.topic().ifPresent(rounds -> topic = rounds);
         oneRound(reader.readings());
         return findings;
+    }
+
+    private void stillWorked(List<Finding> findings) {
+        for (Finding finding : findings) {
+            if (finding instanceof Unplaced unplaced && unplaced.reason() == Unplaced.Reason.UNFINISHED) {
+                unplaced.student().ifPresent(name -> open.put(name, unplaced.rounds()));
+            } else if (finding instanceof Reading reading) {
+                reading.student().ifPresent(open::remove);
+            }
+        }
     }
 
     /** What everybody speaks of, until somebody speaks of something else. */
@@ -80,8 +93,8 @@ final class Conversation {
         return said.getOrDefault(student, List.of());
     }
 
-    /** The rounds that were asked for, or that head a list. */
-    List<Integer> topic() {
-        return topic;
+    /** The round that a student was working when last heard of; else the rounds that were asked for, or that head a list. */
+    List<Integer> topic(Optional<String> student) {
+        return student.map(open::get).filter(rounds -> !rounds.isEmpty()).orElse(topic);
     }
 }

@@ -29,6 +29,12 @@ enum Cue {
     GAINED,
     OFF,
     FILLER,
+    /** What a pattern is written on: "the sheet". */
+    SOURCE,
+    /** After that: the number that follows is due. */
+    SAYS,
+    /** People near a student, whose counts are not the student's. */
+    RELATIVE,
     /** After a number: it counts something other than stitches. */
     UNIT,
     /** Before a number: it is no count. */

@@ -9,13 +9,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** The phrases that give a number its meaning, from the file {@code cues.txt}: "should be" makes the next number a target. */
 final class Cues {
+    private static final Set<Cue> WORK = EnumSet.complementOf(EnumSet.of(
+            Cue.TEACHER, Cue.QUESTION, Cue.VOCATIVE, Cue.UNIT, Cue.NO_COUNT_BEFORE, Cue.NO_THINGS, Cue.FILLER));
     private static final Map<Cue, Map<String, List<String[]>>> PHRASES = load();
 
     private Cues() {}
@@ -51,8 +55,20 @@ final class Cues {
                 .anyMatch(phrase -> start + phrase.length == end && matches(phrase, tokens, start));
     }
 
+    /** Whether the words just before a place say that the number there is the round being worked: "I'm on 25". */
+    static boolean onRound(List<Token> tokens, int at) {
+        return at > 0
+                && tokens.get(at - 1).is("on")
+                && (at < 2 || tokens.get(at - 2).folded().matches("im|am|still|now|stuck|working|currently|only|just|is|be"));
+    }
+
     static boolean is(Cue cue, String word) {
         return PHRASES.get(cue).getOrDefault(word, List.of()).stream().anyMatch(phrase -> phrase.length == 1);
+    }
+
+    /** Whether a word alone has a part in saying something of the work, so that it is nobody's name. */
+    static boolean saysSomething(String word) {
+        return WORK.stream().anyMatch(cue -> is(cue, word));
     }
 
     private static boolean matches(String[] phrase, List<Token> tokens, int at) {

@@ -8,11 +8,11 @@ import roundwright.group.Expectations;
 import roundwright.group.RoundPlace;
 
 /** What a message is read against: the rounds and parts of the pattern, and the students of the group. */
-record Known(Expectations expectations, NameFinder parts, NameFinder names) {
+record Known(Expectations expectations, Parts parts, NameFinder names) {
     static Known of(Expectations expectations, List<String> students) {
         List<String> parts =
                 expectations.places().stream().map(RoundPlace::part).distinct().toList();
-        return new Known(expectations, new NameFinder(parts), new NameFinder(students));
+        return new Known(expectations, new Parts(parts), new NameFinder(students));
     }
 
     /** Whether the pattern, or the part, has such a round. */
@@ -56,14 +56,26 @@ record Known(Expectations expectations, NameFinder parts, NameFinder names) {
                 .anyMatch(place -> expectations.count(place).equals(OptionalInt.of(count)));
     }
 
+    /** A reading in the one part that has its rounds, where there is but one. */
+    Reading onlyPart(Reading reading) {
+        List<String> those = expectations.places().stream()
+                .filter(place -> place.round() == reading.from())
+                .map(RoundPlace::part)
+                .filter(part -> has(Optional.of(part), reading.to()))
+                .distinct()
+                .toList();
+        return those.size() == 1 ? reading.ofPart(those.get(0)) : reading;
+    }
+
     int lastRound() {
         return expectations.places().stream().mapToInt(RoundPlace::round).max().orElse(0);
     }
 
     private List<RoundPlace> places(Optional<String> part, int round) {
+        Optional<List<String>> those = part.map(parts::members);
         return expectations.places().stream()
-                .filter(place ->
-                        place.round() == round && part.map(place.part()::equals).orElse(true))
+                .filter(place -> place.round() == round
+                        && those.map(names -> names.contains(place.part())).orElse(true))
                 .toList();
     }
 }

@@ -54,7 +54,7 @@ final class Marker {
     private void step() {
         if (inNoise()) {
             at++;
-        } else if (!(target() || sign() || shift() || rounds() || name() || part() || cue() || number())) {
+        } else if (!(target() || sign() || shift() || rounds() || name() || part() || again() || relative() || cue() || number())) {
             at++;
         }
     }
@@ -81,7 +81,8 @@ final class Marker {
             return end();
         }
         boolean joins = ",/:=&+()[→>-–—|*".contains(token.folded()) && token.kind() == Token.Kind.SIGN;
-        boolean word = List.of("and", "but", "then", "n", "so").contains(token.folded());
+        boolean word = List.of("and", "but", "then", "n", "so").contains(token.folded())
+                && !Cues.at(Cue.UNFINISHED, tokens, at);
         boolean versus = token.is("vs") || token.is("versus");
         return !shiftAt() && (joins || word || versus) && add(Kind.JOINT, versus ? "/" : token.folded(), 1);
     }
@@ -126,8 +127,8 @@ final class Marker {
 
     /** "should be 36": the phrase, some filling, a number, and the numbers that stand in a row with it. */
     private boolean target() {
-        int length = Cues.length(Cue.TARGET, tokens, at);
-        if (length == 0) {
+        int length = Math.max(Cues.length(Cue.TARGET, tokens, at), source());
+        if (length == 0 || afterTarget()) {
             return false;
         }
         int next = at + length;
@@ -151,13 +152,76 @@ final class Marker {
         return true;
     }
 
+    /** "the paper says": what the pattern is written on, and a word for saying. */
+    private int source() {
+        int noun = Cues.length(Cue.SOURCE, tokens, at);
+        int verb = noun == 0 ? 0 : Cues.length(Cue.SAYS, tokens, at + noun);
+        boolean alone = noun == 1 && tokens.get(at).folded().matches("pattern|sheet|chart|book|plan");
+        return verb > 0 || alone ? noun + verb : 0;
+    }
+
+    /** "should be 42, not 43": the second number is what there is. */
+    private boolean afterTarget() {
+        Mark last = marks.isEmpty() ? null : marks.get(marks.size() - 1);
+        return tokens.get(at).is("not")
+                && last != null
+                && (last.is(Kind.TARGET) || last.is(Kind.JOINT) && marks.size() > 1 && marks.get(marks.size() - 2).is(Kind.TARGET));
+    }
+
+    /** "did round 6 again", "made the head new". */
+    private boolean again() {
+        if (!tokens.get(at).folded().matches("did|do|made|make|worked|crocheted")) {
+            return false;
+        }
+        for (int next = at + 1; next < Math.min(tokens.size(), at + 6); next++) {
+            Token token = tokens.get(next);
+            boolean count = token.number() && !Cues.is(Cue.ROUND, tokens.get(next - 1).folded());
+            if (token.lineEnd() || token.kind() == Token.Kind.SIGN || count) {
+                return false;
+            }
+            if (token.folded().matches("again|new|anew|afresh|over")) {
+                return add(Kind.PULLED_BACK, "again", 1);
+            }
+        }
+        return false;
+    }
+
+    /** "my husband makes it 35": a count of the student's work, but not the student's. */
+    private boolean relative() {
+        if (!Cues.is(Cue.RELATIVE, tokens.get(at).folded())) {
+            return false;
+        }
+        for (int next = at + 1; next < Math.min(tokens.size(), at + 5); next++) {
+            if (NumberWords.at(tokens, next).isPresent()) {
+                return tokens.get(at + 1).folded().matches("counted|counts|makes|made|says|said|gets|got|has|thinks|found|sees")
+                        && add(Kind.OR, "relative", 1);
+            }
+        }
+        return false;
+    }
+
     private boolean name() {
-        Optional<NameFinder.Named> named = known.names().at(tokens, at);
+        Optional<NameFinder.Named> named = known.names().at(tokens, at).or(this::initials);
         if (named.isEmpty() || Cues.length(Cue.ROUND, tokens, at) > 0) {
             return false;
         }
         put(Kind.NAME, List.of(), 0, named.get().name(), named.get().length());
         return true;
+    }
+
+    /** "C 30 I 31", "D & S both 24": initials where a count or another student's follow. */
+    private Optional<NameFinder.Named> initials() {
+        Optional<String> student = known.names().initials(tokens, at);
+        boolean lone = tokens.get(at).folded().matches("[ai]");
+        boolean led = at == 0 || !tokens.get(at - 1).word() || tokens.get(at - 1).folded().matches("and|n|for");
+        int next = at + 1;
+        boolean sign = next < tokens.size() && tokens.get(next).folded().matches("[:=&-]");
+        boolean work = next < tokens.size()
+                && (NumberWords.at(tokens, next).isPresent()
+                        || RoundLabels.at(tokens, next, known).isPresent()
+                        || tokens.get(next).folded().matches("and|n|both|has|got"));
+        return student.filter(name -> led && (sign || work && (!lone || next < tokens.size() && tokens.get(next).number())))
+                .map(name -> new NameFinder.Named(name, 1));
     }
 
     private boolean part() {
@@ -169,7 +233,7 @@ final class Marker {
     private boolean cue() {
         for (Map.Entry<Cue, Kind> cue : CUES.entrySet()) {
             if (Cues.at(cue.getKey(), tokens, at)) {
-                return add(cue.getValue(), tokens.get(at).folded(), Cues.length(cue.getKey(), tokens, at));
+                return add(cue.getValue(), tokens.get(at).folded(), beforeRound(Cues.length(cue.getKey(), tokens, at)));
             }
         }
         for (Map.Entry<Cue, Kind> cue : LATER_CUES) {
@@ -178,6 +242,12 @@ final class Marker {
             }
         }
         return false;
+    }
+
+    /** "I'm on round" ends before "round", which belongs to the number after it. */
+    private int beforeRound(int length) {
+        boolean round = length > 1 && Cues.is(Cue.ROUND, tokens.get(at + length - 1).folded());
+        return round ? length - 1 : length;
     }
 
     private boolean number() {
@@ -191,8 +261,13 @@ final class Marker {
             return false;
         }
         int after = at + number.get().length();
-        boolean stitches =
-                after < tokens.size() && Cues.is(Cue.STITCHES, tokens.get(after).folded());
+        boolean stitches = after < tokens.size()
+                && Cues.is(Cue.STITCHES, tokens.get(after).folded())
+                && !(after + 1 < tokens.size()
+                        && tokens.get(after + 1).folded().matches("markers?|holders?|guides?|counters?|dictionary|books?"));
+        if (onRound(number.get(), stitches)) {
+            return true;
+        }
         boolean pronoun = tokens.get(at).is("one") && !stitches;
         if (pronoun || number.get().value() > 9_999 || !stitches && isNoise(after)) {
             at = after;
@@ -202,14 +277,47 @@ final class Marker {
         Kind kind = expected ? Kind.TARGET : stitches ? Kind.COUNT : Kind.NUMBER;
         put(kind, List.of(), number.get().value(), "", number.get().length() + (stitches ? 1 : 0));
         outOf();
+        partOfRound(number.get().value());
         return true;
+    }
+
+    /** "I'm on 25": the round being worked. */
+    private boolean onRound(NumberWords.Found number, boolean stitches) {
+        int after = at + number.length();
+        boolean bound = after < tokens.size() && tokens.get(after).folded().matches("for|on|in|at|of|the|[(:=]");
+        if (stitches || bound || !known.has(number.value()) || !Cues.onRound(tokens, at)) {
+            return false;
+        }
+        int from = at;
+        put(Kind.UNFINISHED, List.of(), 0, "on", number.length());
+        at = from;
+        put(Kind.ROUNDS, List.of(number.value()), 0, "", number.length());
+        return true;
+    }
+
+    /** "20 done", "15 stitches in", "10 stitches of round 8": so many that no round ends with. */
+    private void partOfRound(int value) {
+        boolean some = !known.expects(value) && !known.expects(value - 1) && !known.expects(value + 1);
+        if (some && at < tokens.size() && tokens.get(at).folded().matches("done|in|into|of|made|worked|along")) {
+            boolean word = tokens.get(at).folded().matches("done|made|worked|along");
+            boolean round = RoundLabels.at(tokens, at + 1, known).isPresent();
+            boolean into = tokens.get(at).folded().matches("into|of");
+            if (word || into && round || !into && !round) {
+                add(Kind.UNFINISHED, "part", 1);
+            }
+        }
     }
 
     /** "42 expected, 41 got". */
     private boolean targetAfter(int after) {
-        return after < tokens.size()
-                && tokens.get(after).folded().matches("expected|wanted|needed")
+        boolean due = after < tokens.size()
+                && tokens.get(after).folded().matches("expected|wanted|needed|due")
                 && NumberWords.at(tokens, after + 1).isEmpty();
+        boolean goal = after + 2 < tokens.size()
+                && tokens.get(after).folded().matches("is|was|being")
+                && (tokens.get(after + 1).folded() + " " + tokens.get(after + 2).folded())
+                        .matches("the (target|goal|aim|number|pattern|total)|what (the|it|i|we|was)|due .*|needed .*");
+        return due || goal;
     }
 
     /** "35/36", "35 of 36": the second is the count to reach. */

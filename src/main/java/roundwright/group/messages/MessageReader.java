@@ -14,19 +14,18 @@ final class MessageReader {
 
     private final Known known;
     private final Conversation conversation;
-    private final Message message;
     private final List<Token> tokens;
     private final List<Mark> marks;
-    private final List<Finding> findings = new ArrayList<>();
+    private final Filing filing;
     private Speaker speaker;
     private List<String> students;
     private Optional<String> named = Optional.empty();
     private Optional<String> part = Optional.empty();
     private List<Integer> pending = List.of();
-    private Optional<Mark> loose = Optional.empty();
     private boolean questioned;
     private boolean partFollows;
     private boolean pulledBack;
+    private boolean correcting;
 
     MessageReader(
             Known known,
@@ -37,7 +36,7 @@ final class MessageReader {
             List<Mark> marks) {
         this.known = known;
         this.conversation = conversation;
-        this.message = message;
+        this.filing = new Filing(known, message);
         this.speaker = speaker;
         this.students = speaker.students();
         this.tokens = tokens;
@@ -46,6 +45,7 @@ final class MessageReader {
 
     List<Finding> read() {
         introduction();
+        signedBelow();
         BareLabels.find(marks, tokens, known);
         int from = 0;
         for (int index = 0; index <= marks.size(); index++) {
@@ -58,8 +58,9 @@ final class MessageReader {
         if (readings().isEmpty()) {
             sameAsAnother();
         }
+        filing.finish();
         signature();
-        return findings;
+        return filing.findings();
     }
 
     /** Lists go on line after line without a full stop; no sentence does. */
@@ -75,10 +76,7 @@ final class MessageReader {
     }
 
     List<Reading> readings() {
-        return findings.stream()
-                .filter(Reading.class::isInstance)
-                .map(Reading.class::cast)
-                .toList();
+        return filing.readings().toList();
     }
 
     /** "Wendeline here", "this is Wendeline": whose words they are, whatever account they came from. */
@@ -100,6 +98,23 @@ final class MessageReader {
         return here || is;
     }
 
+    /** A name alone after the last sentence is whose words they are, where nobody else is known to have sent them. */
+    private void signedBelow() {
+        Mark end = marks.isEmpty() ? null : marks.get(marks.size() - 1);
+        if (end == null || !speaker.students().isEmpty() || !end.is(Kind.NAME) || end.after() < tokens.size() - 2) {
+            return;
+        }
+        int before = end.first() - 1;
+        while (before > 0 && tokens.get(before).folded().matches("love|from|regards|best|cheers|thanks|thank|you|yours|x+|,|-|–|—")) {
+            before--;
+        }
+        if (before > 0 && (tokens.get(before).lineEnd() || ".!?".contains(tokens.get(before).folded()))) {
+            speaker = new Speaker(List.of(end.text()), false);
+            students = speaker.students();
+            marks.remove(end);
+        }
+    }
+
     /** A name below the words of a message that came from nobody in particular. */
     private void signature() {
         if (!speaker.students().isEmpty() || marks.isEmpty()) {
@@ -108,7 +123,7 @@ final class MessageReader {
         Mark end = marks.get(marks.size() - 1);
 
         if (end.is(Kind.NAME)) {
-            findings.replaceAll(finding ->
+            filing.findings().replaceAll(finding ->
                     finding instanceof Reading reading && reading.student().isEmpty()
                             ? reading.of(Optional.of(end.text()))
                             : finding);
@@ -129,11 +144,38 @@ final class MessageReader {
             question(sentence);
             return;
         }
+        List<Mark> imagined = new ArrayList<>(sentence);
+        imagined.removeAll(said);
+        asked(imagined, 2);
         unfinished(said);
         new SentenceReader(this, known, tokens, said).read();
+        correcting = said.stream().noneMatch(mark -> mark.number() || mark.is(Kind.ROUNDS))
+                && (correcting || said.stream().anyMatch(mark -> mark.is(Kind.CORRECTION)));
+    }
+
+    /** Whether the sentence before began to put something right: "Found it! 36". */
+    boolean correcting() {
+        return correcting;
+    }
+
+    /** "If yes 19, if no 18 (round 3)": counts within what is asked are for the teacher to look at. */
+    private void asked(List<Mark> marks, int fewest) {
+        List<Mark> rounds = marks.stream().filter(mark -> mark.is(Kind.ROUNDS)).toList();
+        List<Mark> numbers = marks.stream().filter(Mark::number).toList();
+        List<Integer> which = rounds.isEmpty() ? pending : rounds.get(0).rounds();
+        boolean counts = rounds.size() < 2
+                && which.size() == 1
+                && numbers.size() >= fewest
+                && numbers.stream().allMatch(number -> known.near(part, which.get(0), number.value(), 3))
+                && numbers.stream().anyMatch(number -> !known.near(part, which.get(0), number.value(), 0));
+        if (counts) {
+            Span span = marks.get(0).span().to(marks.get(marks.size() - 1).span());
+            set(Unplaced.Reason.ASKED, which, span);
+        }
     }
 
     private void question(List<Mark> sentence) {
+        asked(sentence, 1);
         sentence.stream()
                 .filter(mark -> mark.is(Kind.NAME))
                 .findFirst()
@@ -143,48 +185,36 @@ final class MessageReader {
         if (rounds.size() == 1 && readings().isEmpty()) {
             pending = rounds.get(0).rounds();
         }
+        List<Mark> numbers = sentence.stream().filter(Mark::number).toList();
+        if (rounds.isEmpty() && numbers.size() == 1 && onRound(numbers.get(0))) {
+            pending = List.of(numbers.get(0).value());
+        }
+    }
+
+    /** "What's everyone's count on 17?" */
+    private boolean onRound(Mark number) {
+        return word(number.first() - 1).matches("on|for|of|at") && known.has(part, number.value()) && !known.expects(number.value());
     }
 
     /** Takes out of a sentence what is said of rounds still being worked. */
     private void unfinished(List<Mark> said) {
         for (List<Mark> clause : Spoken.clauses(said)) {
-            Optional<Mark> cue =
-                    clause.stream().filter(mark -> mark.is(Kind.UNFINISHED)).findFirst();
-            if (cue.isPresent()) {
-                List<Mark> rounds =
-                        clause.stream().filter(mark -> mark.is(Kind.ROUNDS)).toList();
-                List<Mark> numbers = clause.stream().filter(Mark::number).toList();
-                OptionalInt soFar = numbers.stream().mapToInt(Mark::value).max();
-                List<Integer> which = rounds.isEmpty()
-                        ? pending
-                        : rounds.get(rounds.size() - 1).rounds();
-                unfinished(
-                        which,
-                        soFar,
-                        clause.get(0).span().to(clause.get(clause.size() - 1).span()));
-                said.removeAll(rounds);
-                said.removeAll(numbers);
-            }
+            Unfinished.in(clause, tokens, known, part).ifPresent(found -> {
+                List<Integer> which = found.rounds().isEmpty() ? roundsBefore(said, found) : found.rounds();
+                filing.unfinished(student(), which, pending, found);
+                said.removeAll(found.used());
+            });
         }
     }
 
-    /** "Still on r7, 20 so far" is said of one round. */
-    private void unfinished(List<Integer> which, OptionalInt soFar, Span span) {
-        Finding last = findings.isEmpty() ? null : findings.get(findings.size() - 1);
-        if (last instanceof Unplaced before
-                && before.reason() == Unplaced.Reason.UNFINISHED
-                && before.soFar().isEmpty()
-                && (which.isEmpty() || which.equals(before.rounds()) || which.equals(pending))) {
-            findings.remove(before);
-            findings.add(new Unplaced(
-                    before.reason(),
-                    before.student(),
-                    before.rounds(),
-                    soFar,
-                    before.source().to(span)));
-        } else {
-            findings.add(new Unplaced(Unplaced.Reason.UNFINISHED, student(), which, soFar, span));
-        }
+    /** "Done up to round 10, not counted yet": the round named before, if nothing else is said of it. */
+    private List<Integer> roundsBefore(List<Mark> said, Unfinished found) {
+        List<Mark> before = said.stream()
+                .filter(mark -> mark.span().end() <= found.span().start())
+                .filter(mark -> mark.number() || mark.is(Kind.ROUNDS) || mark.is(Kind.SHIFT))
+                .toList();
+        boolean named = !before.isEmpty() && before.get(before.size() - 1).is(Kind.ROUNDS);
+        return named ? before.get(before.size() - 1).rounds() : pending;
     }
 
     /** "Same here", "same as Bram". */
@@ -193,27 +223,28 @@ final class MessageReader {
         if (same.isEmpty() || marks.stream().anyMatch(Mark::number)) {
             return;
         }
-        Optional<String> other = marks.stream()
-                .filter(mark -> mark.is(Kind.NAME) && mark.first() >= same.get().after())
-                .map(Mark::text)
-                .findFirst();
         List<Integer> rounds = marks.stream()
                 .filter(mark -> mark.is(Kind.ROUNDS))
                 .flatMap(mark -> mark.rounds().stream())
                 .toList();
-        List<Reading> model = other.map(conversation::last).orElseGet(conversation::last);
-        for (Reading reading : model) {
+        sameAsAnother(same.get(), rounds);
+    }
+
+    /** Files for some rounds what another has, or for all of that one's where none is named; says whether there was anything. */
+    boolean sameAsAnother(Mark same, List<Integer> rounds) {
+        Optional<String> other = marks.stream()
+                .filter(mark -> mark.is(Kind.NAME) && mark.first() >= same.after())
+                .map(Mark::text)
+                .findFirst();
+        boolean found = false;
+        for (Reading reading : other.map(conversation::last).orElseGet(conversation::last)) {
             if (rounds.isEmpty() || rounds.contains(reading.from())) {
-                file(
-                        reading.from(),
-                        reading.to(),
-                        reading.count(),
-                        false,
-                        Sureness.SAME,
-                        same.get().span(),
-                        reading.part());
+                Said said = new Said(reading.count(), false, Sureness.SAME, reading.inferred());
+                filing.file(students, reading.part(), reading.from(), reading.to(), said, same.span());
+                found = true;
             }
         }
+        return found;
     }
 
     void speakingOf(Mark name) {
@@ -268,22 +299,20 @@ final class MessageReader {
 
     /** A count whose round nobody has named so far. */
     void loose(Mark number) {
-        set(Unplaced.Reason.NO_ROUND, List.of(), number.span());
-        loose = Optional.of(number);
+        OptionalInt count = OptionalInt.of(number.value());
+        filing.loose(number, new Unplaced(Unplaced.Reason.NO_ROUND, student(), List.of(), count, number.span()));
     }
 
-    /** The count without a round that was said last, where it was the last thing said. */
     Optional<Mark> takeLoose() {
-        Optional<Mark> taken = loose.filter(
-                number -> findings.get(findings.size() - 1).source().equals(number.span()));
-        loose = Optional.empty();
-        return taken;
+        return filing.takeLoose();
     }
 
     boolean answered(List<Integer> rounds) {
         return readings().stream()
                 .anyMatch(reading ->
-                        rounds.contains(reading.from()) && reading.student().equals(student()));
+                        rounds.contains(reading.from())
+                                && reading.student().equals(student())
+                                && (part.isEmpty() || filing.parts(part).contains(reading.part())));
     }
 
     Optional<String> part() {
@@ -303,31 +332,16 @@ final class MessageReader {
     }
 
     void set(Unplaced.Reason reason, List<Integer> rounds, Span source) {
-        findings.add(new Unplaced(reason, student(), rounds, OptionalInt.empty(), source));
+        filing.add(new Unplaced(reason, student(), rounds, OptionalInt.empty(), source));
     }
 
     /** Files a reading for everybody the sentence speaks of. */
-    void file(int from, int to, int count, boolean pulledBack, double sureness, Span source) {
-        file(from, to, count, pulledBack, sureness, source, part);
+    void file(int from, int to, Said said, Span source) {
+        filing.file(students, part, from, to, said, source);
     }
 
-    private void file(
-            int from, int to, int count, boolean pulledBack, double sureness, Span source, Optional<String> ofPart) {
-        if (!known.has(ofPart, from) || !known.has(ofPart, to)) {
-            set(Unplaced.Reason.UNKNOWN_ROUND, List.of(from), source);
-            return;
-        }
-        double confidence = sureness * Sureness.plausible(known, ofPart, from, count);
-        double rounded = Math.round(confidence * 100) / 100.0;
-        List<Optional<String>> whose = students.isEmpty()
-                ? List.of(Optional.empty())
-                : students.stream().map(Optional::of).toList();
-        for (Optional<String> student : whose) {
-            Reading reading = new Reading(student, ofPart, from, to, count, pulledBack, rounded, message.at(), source);
-            findings.removeIf(other -> other instanceof Reading earlier && earlier.sameRounds(reading)
-                    || other instanceof Unplaced && other.source().equals(source));
-            findings.add(reading);
-        }
+    void allRight(List<Integer> rounds, Span source) {
+        filing.allRight(students, part, rounds, source);
     }
 
     private String word(int at) {

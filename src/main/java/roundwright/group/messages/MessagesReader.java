@@ -2,10 +2,11 @@ package roundwright.group.messages;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import roundwright.course.Course;
 import roundwright.group.Expectations;
@@ -21,7 +22,7 @@ public final class MessagesReader {
     private static final Pattern NO_NAME = Pattern.compile(
             "(?i)(r|rd|rds|rnd|rnds|row|rows|round|rounds|part|question|questions|q|ps|pps|p\\.s|note|nb|edit|update|re|fw|fwd|subject"
                     + "|total|counts?|my counts?|results?|today|tonight|yesterday|hi|hello|hey|dear|ok|so|here|mine|list|progress|lesson"
-                    + "|session|week|homework|total|sts|stitches|hook|yarn|thanks|photo|attachment|sorry|yes|no|oh|well|also|all|first|last|next|up|the|my|our|for|from|in|on|after|and)\\b.*|.*\\d.*"
+                    + "|session|week|homework|total|sts|stitches|hook|yarn|thanks|photo|attachment|sorry|yes|no|oh|well|also|all|first|last|next|up|the|my|our|for|from|in|on|after|and|(mon|tues|wednes|thurs|fri|satur|sun)day|weekend|morning|evening|afternoon|night|good|great|hooray|yay|found|re[a-z]+ed|undid|un[a-z]+ed)\\b.*|.*\\d.*"
                     + "|.*\\b(rounds?|rnds?|rows?|stitches|sts|counts?)\\b.*");
 
     private static final Pattern A_NAME =
@@ -44,35 +45,73 @@ public final class MessagesReader {
     public List<Finding> read(String text) {
         List<Finding> findings = new ArrayList<>();
         Conversation conversation = new Conversation(known);
-        for (Message message : ChatReader.read(text, this::person)) {
+        for (Message message : ChatReader.read(text, people(text))) {
             findings.addAll(conversation.next(text, message));
         }
-        return newestOnly(findings);
+        return newestOnly(findings).stream().map(this::inOnlyPart).toList();
+    }
+
+    private Finding inOnlyPart(Finding finding) {
+        boolean said = !(finding instanceof Reading reading) || reading.part().isPresent();
+        return said ? finding : known.onlyPart((Reading) finding);
+    }
+
+    /** Who may stand before a colon: those of the group; where lines begin with them, others too, whose words are not theirs. */
+    private Predicate<String> people(String text) {
+        boolean list = !known.names().knowsNobody() && ChatReader.ledByNames(text, this::person) > 1;
+        return list ? name -> person(name) || stranger(name) : this::person;
     }
 
     private boolean person(String name) {
-        if (known.parts().find(name).isPresent() || NO_NAME.matcher(name).matches()) {
+        if (known.parts().names(name) || NO_NAME.matcher(name).matches()) {
             return false;
         }
-        if (Speaker.of(Optional.of(name), known.names()).teacher()) {
-            return true;
-        }
-        return known.names().knowsNobody()
-                ? A_NAME.matcher(name).matches()
-                : !Speaker.of(Optional.of(name), known.names()).students().isEmpty();
+        Speaker speaker = Speaker.of(Optional.of(name), known.names());
+        return speaker.teacher() || (known.names().knowsNobody() ? stranger(name) : !speaker.students().isEmpty());
     }
 
+    private boolean stranger(String name) {
+        return A_NAME.matcher(name).matches()
+                && !NO_NAME.matcher(name).matches()
+                && !known.parts().names(name)
+                && !Cues.saysSomething(Folding.fold(name.split("[\\s,&+]+")[0]));
+    }
+
+    /** Of readings of one student's same rounds the last, which keeps what was said before. */
     private static List<Finding> newestOnly(List<Finding> findings) {
         List<Finding> kept = new ArrayList<>();
-        Set<List<Object>> said = new HashSet<>();
-        for (int index = findings.size() - 1; index >= 0; index--) {
-            Finding finding = findings.get(index);
-            if (!(finding instanceof Reading reading) || said.add(rounds(reading))) {
+        Map<List<Object>, Integer> said = new HashMap<>();
+        for (Finding finding : findings) {
+            Integer place = finding instanceof Reading reading ? said.get(rounds(reading)) : null;
+            if (place != null && !((Reading) kept.get(place)).besides((Reading) finding)) {
+                kept.set(place, replaced((Reading) kept.get(place), (Reading) finding));
+            } else {
+                if (finding instanceof Reading reading) {
+                    said.put(rounds(reading), kept.size());
+                }
                 kept.add(finding);
             }
         }
+        kept.removeIf(finding -> finding instanceof Unplaced unplaced && finishedSince(unplaced, kept));
         kept.sort(Comparator.comparingInt(finding -> finding.source().start()));
         return kept;
+    }
+
+    /** "Still on round 7" says nothing once the same student's count of it has come. */
+    private static boolean finishedSince(Unplaced unplaced, List<Finding> findings) {
+        return unplaced.reason() == Unplaced.Reason.UNFINISHED
+                && unplaced.student().isPresent()
+                && !unplaced.rounds().isEmpty()
+                && findings.stream()
+                        .anyMatch(finding -> finding instanceof Reading reading
+                                && reading.student().equals(unplaced.student())
+                                && reading.source().start() > unplaced.source().start()
+                                && reading.rounds().containsAll(unplaced.rounds()));
+    }
+
+    /** What is only inferred does not stand against a count that was told. */
+    private static Reading replaced(Reading before, Reading now) {
+        return now.inferred() && !before.inferred() ? before : now.after(before);
     }
 
     private static List<Object> rounds(Reading reading) {

@@ -1,6 +1,7 @@
 package roundwright.group.messages;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,10 +20,13 @@ public final class NameFinder {
 
     private static final int LONG_NAME = 7;
     private static final int MOST_WORDS = 4;
+    private static final String SMALL_WORDS =
+            "so|ok|no|my|on|in|at|is|it|as|an|am|do|go|he|me|we|us|up|to|of|or|if|by|be|hi|oh|st|sc|dc|tr|ch|rd|r|im|ah|ps";
 
     private final Map<String, String> exact = new HashMap<>();
     private final Map<String, Optional<String>> seen = new HashMap<>();
     private final Set<String> starts = new HashSet<>();
+    private final Map<String, List<String>> initials = new HashMap<>();
 
     public NameFinder(List<String> names) {
         Map<String, List<String>> first = new HashMap<>();
@@ -32,11 +36,34 @@ public final class NameFinder {
             first.computeIfAbsent(firstWord(folded), word -> new ArrayList<>()).add(name);
         }
         starts.addAll(first.keySet());
+        names.forEach(this::initials);
         first.forEach((word, who) -> {
             if (who.size() == 1) {
                 exact.putIfAbsent(word, who.get(0));
             }
         });
+    }
+
+    private void initials(String name) {
+        String letters = Arrays.stream(Folding.fold(name).strip().split("[\\s.-]+"))
+                .filter(word -> !word.isEmpty())
+                .map(word -> word.substring(0, word.offsetByCodePoints(0, 1)))
+                .collect(Collectors.joining());
+        Stream.of(letters, letters.isEmpty() ? "" : letters.substring(0, letters.offsetByCodePoints(0, 1)))
+                .distinct()
+                .forEach(some -> initials.computeIfAbsent(some, key -> new ArrayList<>()).add(name));
+    }
+
+    /** The student with these initials, where there is one and only one: "C", "O.B.". */
+    Optional<String> initials(List<Token> tokens, int at) {
+        Token token = tokens.get(at);
+        return token.capital() && !token.folded().matches(SMALL_WORDS) ? byInitials(token.folded()) : Optional.empty();
+    }
+
+    private Optional<String> byInitials(String letters) {
+        return Optional.ofNullable(initials.get(letters.replaceAll("[\\s.]", "")))
+                .filter(names -> names.size() == 1)
+                .map(names -> names.get(0));
     }
 
     boolean knowsNobody() {
@@ -61,7 +88,7 @@ public final class NameFinder {
         if (exact.containsKey(first) && agrees(folded, exact.get(first))) {
             return Optional.of(exact.get(first));
         }
-        return near(folded).or(() -> near(first));
+        return near(folded).or(() -> near(first)).or(() -> byInitials(folded));
     }
 
     /** A name may be nothing but dots. */

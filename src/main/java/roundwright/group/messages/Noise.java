@@ -28,9 +28,11 @@ final class Noise {
             shape(
                     "\\b(?:half|quarter)\\s{1,3}(?:past\\s{1,3}|to\\s{1,3})?(?:\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\b"),
             shape(
-                    "[£$€]\\s?\\d{1,6}(?:[.,]\\d{1,6})?|\\b\\d{1,6}(?:[.,]\\d{1,6})?\\s?(?:£|€|quid|pounds?|euros?|dollars?|pence|cents)"),
+                    "[£$€]\\s?\\d{1,6}(?:[.,]\\d{1,6})?|\\b\\d{1,6}(?:[.,]\\d{1,6})?\\s?(?:£|€|quid|pounds?|euros?|dollars?|pence|cents)(?:\\s\\d{2}\\b)?"),
             shape(
                     "\\b\\d{1,6}(?:[.,]\\d{1,6})?\\s?(?:mm|cm|km|kg|g|gr|grams?|grammes?|oz|ml|m|metres?|meters?|yds?|yards?|ft|inch(?:es)?|%|°|degrees?|ply)(?![a-z\\d])"),
+            shape("\\b\\d{1,2}/\\d{1,2}\\s{1,3}(?:cotton|yarn|wool|thread)\\b|\\b(?:cotton|yarn|wool|thread)\\s{1,3}\\d{1,2}/\\d{1,2}\\b"),
+            shape("\\b\\d{1,4}[a-z]?\\s{1,3}(?:\\w{1,20}\\s{1,3}){0,2}(?:road|street|lane|avenue|drive|close|crescent|terrace)\\b"),
             shape("\\b\\d{1,6}[.]\\d{1,6}\\b(?!\\s{0,3}[.=:)])"),
             shape("\\b(?:size|hook|needle)\\s{0,3}(?:no\\.?\\s{0,3}|is\\s{1,3}|a\\s{1,3})?\\d{1,6}(?:[.,/]\\d{1,6})?"),
             shape(

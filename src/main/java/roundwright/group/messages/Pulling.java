@@ -18,7 +18,7 @@ record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
     }
 
     private boolean afterPulling(Mark pulled) {
-        return IntStream.range(Math.max(0, pulled.first() - 3), pulled.first())
+        return IntStream.rangeClosed(Math.max(0, pulled.first() - 3), pulled.first())
                 .anyMatch(at -> List.of("after", "(", "once", "having")
                         .contains(tokens.get(at).folded()));
     }
@@ -30,15 +30,23 @@ record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
                 .mapToInt(Mark::first)
                 .max()
                 .orElse(0);
-        return marks.stream().noneMatch(mark -> mark.number() && mark.first() > last);
+        return marks.stream().noneMatch(mark -> mark.number() && mark.first() > last && !isTarget(mark));
+    }
+
+    private boolean told(int after) {
+        return after < tokens.size() && tokens.get(after).folded().matches("[:=]|is|now");
     }
 
     /** "Pulled back to round 8": where the work stands, not what was counted. */
     boolean isTarget(Mark mark) {
         int at = mark.first() - 1;
+        while (at > 0 && tokens.get(at).folded().matches("the|end|of|start|beginning")) {
+            at--;
+        }
         boolean to = at >= 0 && tokens.get(at).folded().matches("to|until|till");
         int end = to ? at : mark.first();
-        return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || mark.number() && mark.value() <= FEW)
+        boolean few = mark.number() && mark.value() <= FEW && !told(mark.after());
+        return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || few)
                 || to && Cues.before(Cue.PULLED_BACK, tokens, at - 1);
     }
 }

@@ -24,8 +24,11 @@ final class RoundLabels {
     }
 
     static Optional<Found> at(List<Token> tokens, int at, Known known) {
+        if (at >= tokens.size()) {
+            return Optional.empty();
+        }
         Optional<Found> ordinal = ordinal(tokens, at);
-        return ordinal.or(() -> onwards(tokens, at)).or(() -> new RoundLabels(tokens, known).label(at));
+        return ordinal.or(() -> numberFirst(tokens, at, known)).or(() -> onwards(tokens, at)).or(() -> new RoundLabels(tokens, known).label(at));
     }
 
     private static Optional<Found> ordinal(List<Token> tokens, int at) {
@@ -34,6 +37,27 @@ final class RoundLabels {
                         && Cues.is(Cue.ROUND, tokens.get(at + found.length()).folded())
                         && tokens.get(at + found.length()).folded().length() > 1)
                 .map(found -> new Found(List.of(found.value()), found.length() + 1));
+    }
+
+    /** "the 5 round", "7. Runde". */
+    private static Optional<Found> numberFirst(List<Token> tokens, int at, Known known) {
+        Token number = tokens.get(at);
+        boolean dot = at + 1 < tokens.size() && tokens.get(at + 1).is(".") && tokens.get(at + 1).glued();
+        int word = at + (dot ? 2 : 1);
+        boolean round = number.number()
+                && known.has(number.value())
+                && word < tokens.size()
+                && tokens.get(word).folded().length() > 2
+                && Cues.is(Cue.ROUND, tokens.get(word).folded());
+        if (!round) {
+            return Optional.empty();
+        }
+        Optional<NumberWords.Found> next = NumberWords.at(tokens, word + 1);
+        boolean counted = next.isPresent() && known.near(Optional.empty(), number.value(), next.get().value(), 3);
+        boolean said = at > 0 && tokens.get(at - 1).folded().matches("the|in|on|of|my|for|this|now");
+        return counted || said && next.isEmpty()
+                ? Optional.of(new Found(List.of(number.value()), word + 1 - at))
+                : Optional.empty();
     }
 
     /** "from 23 on": the first of some rounds. */

@@ -24,6 +24,11 @@ final class Run {
         marks.add(mark);
     }
 
+    /** Whether a small word leads to what is said: "so 42". */
+    boolean startsWith(String joint) {
+        return !marks.isEmpty() && marks.get(0).is(Kind.JOINT) && marks.get(0).text().equals(joint);
+    }
+
     boolean empty() {
         return marks.isEmpty();
     }
@@ -49,6 +54,7 @@ final class Run {
                 && !has(Kind.SHIFT)
                 && !has(Kind.UNCLEAR_SHIFT)
                 && !has(Kind.RIGHT)
+                && !has(Kind.ALL_RIGHT)
                 && !has(Kind.SAME);
     }
 

@@ -42,7 +42,7 @@ final class RunReader {
     private void withoutNumbers(List<Integer> rounds, double less) {
         Optional<Mark> shift = run.first(Kind.SHIFT);
         Optional<Mark> same = run.first(Kind.SAME);
-        Optional<Mark> right = run.first(Kind.RIGHT);
+        Optional<Mark> right = run.first(Kind.RIGHT).or(() -> run.first(Kind.ALL_RIGHT));
         if (shift.isPresent()) {
             rounds.forEach(round -> sentence.shifted(round, shift.get(), Sureness.SHIFT * less));
         } else if (run.has(Kind.UNCLEAR_SHIFT)) {
@@ -50,18 +50,21 @@ final class RunReader {
                     Unplaced.Reason.UNCLEAR,
                     rounds,
                     run.first(Kind.UNCLEAR_SHIFT).orElseThrow().span());
-        } else if (same.isPresent() && !message.readings().isEmpty()) {
-            Reading before = message.readings().get(message.readings().size() - 1);
-            sentence.file(rounds, before.count(), false, Sureness.SAME * less, run.span(same.get()));
-        } else if (right.isPresent() && run.labelBefore(right.get())) {
-            rounds.forEach(round -> right(round, right.get(), less));
+        } else if (same.isPresent()) {
+            same(rounds, same.get(), less);
+        } else if (right.isPresent()) {
+            message.allRight(rounds, run.span(right.get()));
         }
     }
 
-    private void right(int round, Mark right, double less) {
-        OptionalInt expected = known.expected(message.part(), round);
-        if (expected.isPresent()) {
-            message.file(round, round, expected.getAsInt(), false, Sureness.RIGHT * less, run.span(right));
+    /** "r10 is the same": as the round before; "same for me on r7": as another has it; "same as r12": as that round. */
+    private void same(List<Integer> rounds, Mark same, double less) {
+        List<Reading> before = message.readings();
+        boolean model = run.first(Kind.ROUNDS).map(label -> label.first() == same.after()).orElse(false);
+        boolean another = model || before.isEmpty();
+        if (!(another && message.sameAsAnother(same, rounds)) && !model && !before.isEmpty()) {
+            int count = before.get(before.size() - 1).count();
+            sentence.file(rounds, new Said(count, false, Sureness.SAME * less, false), run.span(same));
         }
     }
 
@@ -104,7 +107,7 @@ final class RunReader {
         }
         if (!labelled.isEmpty()) {
             place(labelled, numbers);
-        } else if (contradictory() || bare.following(round).isEmpty()) {
+        } else if (contradictory() || !sentence.sideBySide(numbers) || bare.following(round).isEmpty()) {
             choose(round, sureness);
         } else {
             place(bare.following(round), numbers);
@@ -137,9 +140,9 @@ final class RunReader {
         List<Mark> counted =
                 possible.stream().filter(mark -> mark.is(Kind.COUNT)).toList();
         if (run.between(first, second, Kind.OR)) {
-            file(List.of(round), first, Sureness.EITHER);
+            possible.forEach(number -> file(List.of(round), number, Sureness.EITHER));
         } else if (corrected(first, last) || afterPulling(last)) {
-            file(List.of(round), last, sureness);
+            possible.forEach(number -> file(List.of(round), number, sureness));
         } else if (counted.size() == 1) {
             file(List.of(round), counted.get(0), sureness);
         } else if (known.near(message.part(), round, first.value(), 0) && run.joint(first, second, "but", ")")) {
@@ -183,7 +186,9 @@ final class RunReader {
     }
 
     private boolean belongsTo(List<Integer> pending) {
-        boolean open = !message.answered(pending) || sentence.corrects() || run.has(Kind.PULLED_BACK);
+        boolean open = !message.answered(pending)
+                || run.startsWith("so") && run.first(Kind.NUMBER).isPresent()
+                || sentence.corrects() || run.has(Kind.PULLED_BACK);
         return open
                 && numbers.stream()
                         .anyMatch(number -> Sureness.possible(known, message.part(), pending.get(0), number.value()));
@@ -276,7 +281,7 @@ final class RunReader {
         List<Reading> before = message.readings().isEmpty()
                 ? message.student().map(message.conversation()::last).orElse(List.of())
                 : message.readings();
-        if (before.isEmpty()) {
+        if (before.isEmpty() || !run.has(Kind.CORRECTION) && !message.correcting()) {
             return false;
         }
         Reading wrong = before.get(before.size() - 1);
@@ -284,14 +289,15 @@ final class RunReader {
         boolean likely = Sureness.possible(known, wrong.part(), wrong.from(), right.value());
         if (likely) {
             wrong.part().ifPresent(message::part);
-            message.file(wrong.from(), wrong.to(), right.value(), sentence.pulled(right), Sureness.LATER, right.span());
+            Said said = new Said(right.value(), sentence.pulled(right), Sureness.LATER, false);
+            message.file(wrong.from(), wrong.to(), said, right.span());
         }
         return likely;
     }
 
     /** The answer to somebody who asked for rounds. */
     private boolean topic() {
-        List<Integer> rounds = message.conversation().topic();
+        List<Integer> rounds = message.conversation().topic(message.student());
         boolean answers = rounds.size() == numbers.size()
                 && IntStream.range(0, rounds.size())
                         .allMatch(index -> known.near(
@@ -323,6 +329,7 @@ final class RunReader {
     }
 
     private void file(List<Integer> rounds, Mark number, double sureness) {
-        sentence.file(rounds, number.value(), sentence.pulled(number), sureness * sentence.doubt(), run.span(number));
+        Said said = new Said(number.value(), sentence.pulled(number), sureness * sentence.doubt(), false);
+        sentence.file(rounds, said, run.span(number));
     }
 }

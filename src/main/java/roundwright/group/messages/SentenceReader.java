@@ -1,6 +1,7 @@
 package roundwright.group.messages;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,6 +25,7 @@ final class SentenceReader {
     private Run run = new Run();
     private boolean pulledBack;
     private boolean partAfter;
+    private boolean rightSaid;
 
     SentenceReader(MessageReader message, Known known, List<Token> tokens, List<Mark> marks) {
         this.message = message;
@@ -38,6 +40,7 @@ final class SentenceReader {
             return;
         }
         everybody();
+        rightUpTo();
         until();
         trailingPart();
         bound.putAll(new Bindings(message, known, tokens, marks, used).find());
@@ -57,10 +60,30 @@ final class SentenceReader {
                     .findFirst()
                     .ifPresent(mark -> message.set(Unplaced.Reason.PULLED_BACK, message.pending(), mark.span()));
         }
-        marks.stream()
-                .filter(mark -> mark.is(Kind.ALL_RIGHT))
-                .findFirst()
-                .ifPresent(mark -> message.set(Unplaced.Reason.ALL_RIGHT, List.of(), mark.span()));
+        if (!rightSaid) {
+            marks.stream()
+                    .filter(mark -> mark.is(Kind.ALL_RIGHT) && !used.contains(mark))
+                    .findFirst()
+                    .ifPresent(mark -> message.set(Unplaced.Reason.ALL_RIGHT, List.of(), mark.span()));
+        }
+    }
+
+    /** "All right up to round 12", "up to 12 all is as it should be": the rounds from the first on. */
+    private void rightUpTo() {
+        Optional<Mark> right = marks.stream()
+                .filter(mark -> mark.is(Kind.ALL_RIGHT) || mark.is(Kind.RIGHT))
+                .findFirst();
+        Optional<Mark> end = right.flatMap(mark -> new Limits(tokens, marks).of(mark));
+        if (end.isPresent()) {
+            int last = end.get().is(Kind.NUMBER) ? end.get().value() : Collections.max(end.get().rounds());
+            if (known.has(message.part(), last)) {
+                used.add(end.get());
+                used.add(right.get());
+                rightSaid = true;
+                List<Integer> rounds = IntStream.rangeClosed(1, last).boxed().toList();
+                message.allRight(rounds, right.get().span().to(end.get().span()));
+            }
+        }
     }
 
     /** "Bram and I both got 30", "we both". */
@@ -92,7 +115,7 @@ final class SentenceReader {
     private void until() {
         for (int index = 0; index + 1 < marks.size(); index++) {
             Mark end = marks.get(index + 1);
-            if (marks.get(index).is(Kind.UNTIL) && (end.is(Kind.NUMBER) || end.is(Kind.ROUNDS))) {
+            if (marks.get(index).is(Kind.UNTIL) && !used.contains(end) && (end.is(Kind.NUMBER) || end.is(Kind.ROUNDS))) {
                 used.add(end);
                 int last = end.is(Kind.NUMBER)
                         ? end.value()
@@ -116,13 +139,8 @@ final class SentenceReader {
             first--;
         }
         if (known.near(message.part(), last, count.value(), 0)) {
-            message.file(
-                    first,
-                    last,
-                    count.value(),
-                    pulledBack,
-                    Sureness.UNTIL,
-                    count.span().to(end.span()));
+            Said said = new Said(count.value(), pulledBack, Sureness.UNTIL, true);
+            message.file(first, last, said, count.span().to(end.span()));
         } else {
             message.set(Unplaced.Reason.NO_ROUND, List.of(last), count.span());
         }
@@ -148,29 +166,33 @@ final class SentenceReader {
     }
 
     private void bind(Mark count, Mark label) {
-        partOf(label);
+        partOf(count, label);
         List<Integer> rounds = label.is(Kind.ROUNDS) ? label.rounds() : List.of(label.value());
-        if (count.is(Kind.SHIFT)) {
+        if (count.is(Kind.UNCLEAR_SHIFT)) {
+            message.set(Unplaced.Reason.UNCLEAR, rounds, count.span().to(label.span()));
+        } else if (count.is(Kind.SHIFT)) {
             rounds.forEach(round -> shifted(round, count, Sureness.SHIFT));
         } else {
             double sureness = orBefore(count) ? Sureness.EITHER : Sureness.BOUND * doubt();
-            file(
-                    rounds,
-                    count.value(),
-                    pulling.before(count),
-                    sureness,
-                    count.span().to(label.span()));
+            Said said = new Said(count.value(), pulling.before(count), sureness, false);
+            file(rounds, said, count.span().to(label.span()));
         }
         message.pending(rounds);
     }
 
-    /** "35 on round 5 of the body". */
-    private void partOf(Mark label) {
+    private boolean smallWords(int from, int to) {
+        return IntStream.range(from, to)
+                .allMatch(at -> tokens.get(at).folded().matches("of|on|the|my|in|\\(|for|his|her|s|:|,"));
+    }
+
+    /** "35 on round 5 of the body", "12 in lantern round 2". */
+    private void partOf(Mark count, Mark label) {
         marks.stream()
-                .filter(mark -> mark.is(Kind.PART) && mark.first() >= label.after())
+                .filter(mark -> mark.is(Kind.PART))
+                .filter(part -> part.after() <= label.first()
+                        ? part.first() >= count.after() && smallWords(part.after(), label.first())
+                        : smallWords(label.after(), part.first()))
                 .findFirst()
-                .filter(part -> IntStream.range(label.after(), part.first())
-                        .allMatch(at -> tokens.get(at).folded().matches("of|on|the|my|in|\\(|for|his|her|s")))
                 .ifPresent(part -> message.part(part.text()));
     }
 
@@ -200,14 +222,28 @@ final class SentenceReader {
                 }
                 run.add(mark);
             }
+            case ALL_RIGHT, RIGHT -> right(mark);
             case NUMBER -> number(mark);
             default -> run.add(mark);
+        }
+    }
+
+    /** "Rounds 1-7 all good, 8 gave me 41": what follows may be of other rounds. */
+    private void right(Mark mark) {
+        run.add(mark);
+        if (run.rounds().size() > 1 && run.numbers().isEmpty()) {
+            List<Integer> rounds = List.copyOf(run.rounds());
+            flush();
+            message.pending(rounds);
         }
     }
 
     private void number(Mark mark) {
         if (!pulling.isTarget(mark)) {
             run.add(mark);
+        } else if (word(mark.first() - 1).matches("to|of|until|till") && known.has(message.part(), mark.value())) {
+            flush();
+            message.pending(List.of(mark.value()));
         }
     }
 
@@ -295,6 +331,7 @@ final class SentenceReader {
             message.pending(List.copyOf(finished.rounds()));
             countBefore(finished.rounds());
         } else {
+            rightSaid |= labelled && finished.has(Kind.ALL_RIGHT);
             new RunReader(this, message, known, finished).read();
             if (labelled) {
                 message.pending(List.copyOf(finished.rounds()));
@@ -307,8 +344,10 @@ final class SentenceReader {
         Optional<Mark> count = message.takeLoose()
                 .filter(number ->
                         rounds.stream().allMatch(round -> known.near(message.part(), round, number.value(), 2)));
-        count.ifPresent(number ->
-                file(rounds, number.value(), pulling.before(number), Sureness.LATER * doubt(), number.span()));
+        count.ifPresent(number -> {
+            Said said = new Said(number.value(), pulling.before(number), Sureness.LATER * doubt(), false);
+            file(rounds, said, number.span());
+        });
     }
 
     void shifted(int round, Mark shift, double sureness) {
@@ -316,22 +355,18 @@ final class SentenceReader {
         if (expected.isEmpty()) {
             message.set(Unplaced.Reason.UNCLEAR, List.of(round), shift.span());
         } else {
-            message.file(
-                    round,
-                    round,
-                    Math.max(0, expected.getAsInt() + shift.value()),
-                    pulling.before(shift),
-                    sureness * doubt(),
-                    shift.span());
+            int count = Math.max(0, expected.getAsInt() + shift.value());
+            Said said = new Said(count, pulling.before(shift), sureness * doubt(), false);
+            message.file(round, round, said, shift.span());
         }
     }
 
     /** Files one count for some rounds: as one stretch where they follow one another. */
-    void file(List<Integer> rounds, int count, boolean pulled, double sureness, Span span) {
+    void file(List<Integer> rounds, Said said, Span span) {
         int from = 0;
         for (int index = 1; index <= rounds.size(); index++) {
             if (index == rounds.size() || rounds.get(index) != rounds.get(index - 1) + 1) {
-                message.file(rounds.get(from), rounds.get(index - 1), count, pulled, sureness, span);
+                message.file(rounds.get(from), rounds.get(index - 1), said, span);
                 from = index;
             }
         }
@@ -346,7 +381,9 @@ final class SentenceReader {
     }
 
     double doubt() {
-        return marks.stream().anyMatch(mark -> mark.is(Kind.DOUBT)) ? Sureness.DOUBT : 1;
+        boolean another = marks.stream()
+                .anyMatch(mark -> mark.is(Kind.OR) && mark.text().equals("relative"));
+        return another ? Sureness.EITHER : marks.stream().anyMatch(mark -> mark.is(Kind.DOUBT)) ? Sureness.DOUBT : 1;
     }
 
     /** Whether a word stands between two marks that makes the second the count of the first. */
@@ -354,7 +391,15 @@ final class SentenceReader {
         return IntStream.range(label.after(), count.first())
                 .anyMatch(at -> tokens.get(at)
                         .folded()
-                        .matches("[:=)>→–-]|is|was|has|had|have|got|came|gives|made|makes|with|ended|at"));
+                        .matches("[:=)>→–-]|is|was|has|had|have|got|came|gives|gave|made|makes|with|ended|at|mended|fixed|sorted|corrected|repaired|redone"));
+    }
+
+    /** Whether nothing but what joins stands between some numbers. */
+    boolean sideBySide(List<Mark> numbers) {
+        return IntStream.range(1, numbers.size())
+                .allMatch(index -> IntStream.range(
+                                numbers.get(index - 1).after(), numbers.get(index).first())
+                        .allMatch(at -> !tokens.get(at).word() || tokens.get(at).folded().matches("and|then|n|again|next|so")));
     }
 
     private String word(int at) {

@@ -53,11 +53,23 @@ final class Shifts {
                 ? 1
                 : 0;
         int words = Math.max(Math.max(more, less), off);
-        if (words == 0 || othersCounted(tokens, next + words)) {
+        int due = words == 0 || off > 0 ? 0 : ofDue(tokens, next + words);
+        if (words == 0 || due == 0 && othersCounted(tokens, next + words)) {
             return Optional.empty();
         }
+        words += due;
         int stitches = less > 0 ? -amount.get().value() : amount.get().value();
         return Optional.of(new Found(stitches, off == 0, next + words + stitchWord(tokens, next + words) - at));
+    }
+
+    /** "two short of 24": the number that is due, and how many tokens say so. */
+    private static int ofDue(List<Token> tokens, int at) {
+        return at < tokens.size() && tokens.get(at).is("of")
+                ? NumberWords.at(tokens, at + 1)
+                        .filter(found -> found.value() > 5)
+                        .map(found -> 1 + found.length())
+                        .orElse(0)
+                : 0;
     }
 
     /** "short by 2", "missing one", "gained a stitch". */

@@ -35,6 +35,9 @@ final class Spoken {
     /** Words that begin tellings as often as questions: "did round 6". */
     private static final Set<String> TELLING = Set.of("did", "have", "has", "am", "if", "is", "are", "will", "can");
 
+    private static final String OTHERS =
+            "anyone|anybody|someone|somebody|everyone|everybody|you|u|ye|they|the|it|that|this|we|others|people";
+
     private Spoken() {}
 
     /** The first token of a sentence. */
@@ -69,7 +72,8 @@ final class Spoken {
         boolean told = word.equals("is")
                 && IntStream.range(at + 1, Math.min(at + 4, tokens.size()))
                         .anyMatch(next -> tokens.get(next).folded().matches("ok|okay|normal|alright"));
-        return asked && !told && !word.matches("did|have|has|am");
+        boolean others = at + 1 < tokens.size() && tokens.get(at + 1).folded().matches(OTHERS);
+        return asked && !told && (others || !word.matches("did|have|has|am"));
     }
 
     private static boolean countsNothing(List<Mark> sentence) {

@@ -7,32 +7,46 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** The date and time that a chat puts before a message, in the many ways there are. */
 final class Stamp {
-    static final String TIME = "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[aApP]\\.?[mM]\\.?)?";
+    static final String TIME = "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:[\\s\\u00a0\\u202f]?[aApP]\\.?[\\s\\u00a0\\u202f]?[mM]\\.?)?";
 
-    private static final String MONTHS = "jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec";
-    /** What may follow the first three letters of a month: "Mar" and "March", but not "Marek". */
-    private static final String ENDING = "(?:uary|ruary|ch|il|e|y|ust|t|tember|ember|ober)?\\b";
+    /** How the months begin in the languages of the chat programs, each a word whole or cut short: "Mar" and "March", but not "Marek". */
+    private static final List<String> MONTH = List.of(
+            "jan(?:uary|uar|vier|uari)?|janv|ene(?:ro)?|gen(?:naio)?|janeiro",
+            "feb(?:ruary|ruar|rero|braio|ruari)?|f[eé]v(?:r|rier|ereiro)?",
+            "mar(?:ch|s|zo|ço)?|m[aä]r(?:z)?|mrz|mrt|maart",
+            "apr(?:il|ile)?|avr(?:il)?|abr(?:il)?",
+            "may|mai|mayo|mag(?:gio)?|mei|maio",
+            "june?|juni|juin|junio|giu(?:gno)?|junho",
+            "july?|juli|juil(?:let)?|julio|lug(?:lio)?|julho",
+            "aug(?:ust|ustus)?|ao[uû]t|ago(?:sto)?",
+            "sept?(?:ember|embre|tember|iembre)?|set(?:tembre|embro)?",
+            "oct(?:ober|obre|ubre)?|okt(?:ober)?|ott(?:obre)?|out(?:ubro)?",
+            "nov(?:ember|embre|iembre|embro)?",
+            "dec(?:ember)?|dez(?:ember|embro)?|d[eé]c(?:embre)?|dic(?:iembre|embre)?");
 
-    private static final String WEEKDAY = "(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?\\b\\.?";
-    private static final String DATE = "(?:\\d{1,4}[./-]\\d{1,2}[./-]\\d{2,4}|\\d{1,2}\\.?\\s(?:" + MONTHS
-            + ")" + ENDING + "\\.?(?:\\s\\d{4})?|(?:" + MONTHS
-            + ")" + ENDING + "\\.?\\s\\d{1,2}(?:,?\\s\\d{4})?|" + WEEKDAY
+    private static final String MONTHS = "(?:" + String.join("|", MONTH) + ")(?![\\p{L}])";
+    private static final String WEEKDAY =
+            "(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|lun|mar|mer|jeu|ven|sam|dim|mo|di|mi|do|fr|sa|so|ma|wo|za|zo|seg|ter|qua|qui|sex|s[aá]b|dom)\\b\\.?";
+    private static final String DATE = "(?:\\d{1,4}[./-]\\d{1,2}[./-]\\d{2,4}|\\d{1,2}\\.?\\s(?:de\\s)?" + MONTHS
+            + "\\.?(?:\\s(?:de\\s)?\\d{4})?|" + MONTHS
+            + "\\.?\\s\\d{1,2}(?:,?\\s\\d{4})?|" + WEEKDAY
             + "|today|yesterday)";
 
     /** Any stamp: a time, a date and a time, a weekday and a time, or a date alone. */
-    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?" + DATE + "(?:,?\\s+(?:at\\s)?|T)" + TIME + "|" + TIME
+    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?" + DATE + "(?:,?\\s+(?:(?:at|à|um|a las|às|alle|kl\\.?|om)\\s)?|T)" + TIME + "|" + TIME
             + "(?:,?\\s+" + DATE + ")?|" + DATE + ")";
 
     private static final Pattern NUMBERS = Pattern.compile("(\\d{1,4})[./-](\\d{1,2})[./-](\\d{2,4})");
     private static final Pattern CLOCK =
-            Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:\\s?([ap])\\.?m)?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:[\\s\\u00a0\\u202f]?([ap])\\.?[\\s\\u00a0\\u202f]?m)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern DAY_MONTH = Pattern.compile(
-            "(\\d{1,2})\\.?\\s(" + MONTHS + ")" + ENDING + "\\.?(?:\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+            "(\\d{1,2})\\.?\\s(?:de\\s)?(" + MONTHS + ")\\.?(?:\\s(?:de\\s)?(\\d{4}))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern MONTH_DAY = Pattern.compile(
-            "(" + MONTHS + ")" + ENDING + "\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+            "(" + MONTHS + ")\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
 
     private Stamp() {}
 
@@ -110,6 +124,10 @@ final class Stamp {
     }
 
     private static int month(String name) {
-        return 1 + List.of(MONTHS.split("\\|")).indexOf(name.toLowerCase(Locale.ROOT));
+        String small = name.toLowerCase(Locale.ROOT);
+        return 1 + IntStream.range(0, MONTH.size())
+                .filter(index -> small.matches(MONTH.get(index)))
+                .findFirst()
+                .orElse(0);
     }
 }

@@ -37,10 +37,15 @@ final class Tokens {
         if (Character.isLetter(character)) {
             return add(Token.Kind.WORD, at, run(at, end, Tokens::inWord));
         }
-        if (Character.isWhitespace(character) || Character.getType(character) == Character.FORMAT) {
+        if (Character.isWhitespace(character) || unseen(Character.getType(character))) {
             return at + Character.charCount(character);
         }
         return add(Token.Kind.SIGN, at, Math.min(end, at + Character.charCount(character)));
+    }
+
+    /** Marks that stand on nothing, such as the frame of a "9" in a box, say nothing. */
+    private static boolean unseen(int type) {
+        return type == Character.FORMAT || type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
     }
 
     private int run(int from, int end, IntPredicate test) {

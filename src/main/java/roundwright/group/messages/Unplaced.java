@@ -11,9 +11,9 @@ import roundwright.notation.Span;
  *
  * @param student whose words they are, where that is known
  * @param rounds the rounds they speak of, where they name any
- * @param soFar of an unfinished round, where the student stopped
+ * @param count the number that is said: of an unfinished round, where the student stopped
  */
-public record Unplaced(Reason reason, Optional<String> student, List<Integer> rounds, OptionalInt soFar, Span source)
+public record Unplaced(Reason reason, Optional<String> student, List<Integer> rounds, OptionalInt count, Span source)
         implements Finding {
     public Unplaced {
         rounds = List.copyOf(rounds);
@@ -27,6 +27,8 @@ public record Unplaced(Reason reason, Optional<String> student, List<Integer> ro
         UNKNOWN_ROUND,
         /** "So many off", without saying which way. */
         UNCLEAR,
+        /** A count within a question: "if yes 19, if no 18". */
+        ASKED,
         /** The round is still being worked. */
         UNFINISHED,
         /** Pulled back, without a new count. */

@@ -12,13 +12,22 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import roundwright.group.Expectations;
+import roundwright.group.RoundPlace;
 import roundwright.group.TrialCourse;
 
-/** Invented messages with what they say, found out by hand: a text, then {@code =>} and its reports. */
+/**
+ * Invented messages with what they say, found out by hand: a text, then {@code =>} and its reports, parted by semicolons. {@code ~6=35}
+ * is a report that is to be shown for a decision, {@code ?6} something said of round 6 that gives no count, {@code ?} of no round.
+ * A line {@code ## Name} begins the texts of another writer.
+ */
 record MessageTable(String name, Expectations expectations, List<String> students, List<Sample> samples) {
     private static final Expectations BALL = Expectations.of(
             TrialCourse.of(TrialCourse.part("Ball", 6, 12, 18, 24, 30, 36, 42, 42, 42, 36, 36, 30, 30, 24, 18, 12, 6))
                     .pattern());
+
+    private static final Expectations JUG = Expectations.of(TrialCourse.of(TrialCourse.part(
+                    "Jug", 8, 16, 24, 32, 40, 48, 48, 48, 48, 48, 48, 40, 40, 32, 32, 24, 24, 24, 28, 32))
+            .pattern());
 
     private static final Expectations HARE = Expectations.of(TrialCourse.of(
                     TrialCourse.part("Body", 7, 14, 21, 28, 35, 35, 35, 35, 28, 28, 21, 21, 14, 14, 7),
@@ -27,42 +36,77 @@ record MessageTable(String name, Expectations expectations, List<String> student
                     TrialCourse.part("Right ear", 5, 8, 12, 12, 12, 12, 10, 8))
             .pattern());
 
-    /** A text and its reports, each as {@code student|part|round=count}, with {@code !} after pulling back. */
-    record Sample(String text, Set<String> reports) {}
+    private static final List<String> CLUB =
+            List.of("Anneliese", "Kofi Mensa", "Beatrix", "Dov", "Shira", "Old Tom", "Nico", "Marguerite");
+
+    /**
+     * A text and its reports, each as {@code student|part|round=count}, with {@code !} after pulling back.
+     *
+     * @param open reports that are to be shown for a decision
+     * @param flags rounds of which something is said that gives no count; 0 where it names no round
+     */
+    record Sample(String text, Set<String> reports, Set<String> open, Set<Integer> flags) {}
 
     static MessageTable ball() {
-        return new MessageTable("ball", BALL, List.of(), samples("ball"));
+        return new MessageTable("ball", BALL, List.of(), samples(BALL, "ball"));
     }
 
     static MessageTable kitchen() {
-        return new MessageTable("kitchen", BALL, List.of(), samples("kitchen"));
+        return new MessageTable("kitchen", BALL, List.of(), samples(BALL, "kitchen"));
     }
 
     static MessageTable train() {
-        return new MessageTable("train", BALL, List.of(), samples("train"));
+        return new MessageTable("train", BALL, List.of(), samples(BALL, "train"));
     }
 
     static MessageTable hare() {
-        return new MessageTable("hare", HARE, List.of(), samples("hare"));
+        return new MessageTable("hare", HARE, List.of(), samples(HARE, "hare"));
     }
 
     static MessageTable tower() {
+        return new MessageTable("tower", lighthouse(), List.of(), samples(lighthouse(), "tower"));
+    }
+
+    private static Expectations lighthouse() {
         int[] tower = new int[40];
         for (int round = 1; round <= 40; round++) {
             tower[round - 1] = round < 8 ? 6 * round : round < 21 ? 42 : round < 36 ? 36 : 30;
         }
-        Expectations expectations = Expectations.of(
+        return Expectations.of(
                 TrialCourse.of(TrialCourse.part("Tower", tower), TrialCourse.part("Lantern", 6, 12, 18, 18, 12, 6))
                         .pattern());
-        return new MessageTable("tower", expectations, List.of(), samples("tower"));
+    }
+
+    /** Messages of writers who are in no other table: of every second one, the first or the second of each two. */
+    static List<MessageTable> writers(boolean first) {
+        return List.of(
+                writers("lane", BALL, List.of(), first),
+                writers("jug", JUG, List.of(), first),
+                writers("parts", HARE, List.of(), first),
+                writers("wall", lighthouse(), List.of(), first),
+                writers("chats", BALL, CLUB, first),
+                writers("strangers", BALL, List.of(), first));
+    }
+
+    private static MessageTable writers(
+            String name, Expectations expectations, List<String> students, boolean first) {
+        StringBuilder wanted = new StringBuilder();
+        int writer = 0;
+        for (String line : text("fresh/" + name).lines().toList()) {
+            writer += line.startsWith("## ") ? 1 : 0;
+            if (writer % 2 == (first ? 1 : 0) && writer > 0 && !line.startsWith("## ")) {
+                wanted.append(line).append('\n');
+            }
+        }
+        return new MessageTable(name, expectations, students, samplesIn(expectations, wanted.toString()));
     }
 
     static MessageTable evening() {
-        return new MessageTable("evening", HARE, List.of(), samples("evening"));
+        return new MessageTable("evening", HARE, List.of(), samples(HARE, "evening"));
     }
 
     static MessageTable village() {
-        return new MessageTable("village", BALL, group().students(), samples("village"));
+        return new MessageTable("village", BALL, group().students(), samples(BALL, "village"));
     }
 
     static MessageTable group() {
@@ -79,23 +123,40 @@ record MessageTable(String name, Expectations expectations, List<String> student
                 "Inés",
                 "Zoë",
                 "Søren");
-        return new MessageTable("group", BALL, students, samples("group"));
+        return new MessageTable("group", BALL, students, samples(BALL, "group"));
     }
 
-    private static List<Sample> samples(String name) {
+    private static List<Sample> samples(Expectations expectations, String name) {
+        return samplesIn(expectations, text(name));
+    }
+
+    private static List<Sample> samplesIn(Expectations expectations, String table) {
         List<Sample> samples = new ArrayList<>();
         StringBuilder text = new StringBuilder();
-        for (String line : text(name).lines().toList()) {
+        for (String line : table.lines().toList()) {
             if (line.startsWith("=>")) {
-                samples.add(new Sample(
-                        text.toString().stripTrailing(),
-                        reports(line.substring(2).strip())));
+                samples.add(sample(expectations, text.toString().stripTrailing(), line.substring(2).strip()));
                 text.setLength(0);
             } else if (!line.startsWith("# ") || !text.isEmpty()) {
                 text.append(line).append('\n');
             }
         }
         return samples;
+    }
+
+    private static Sample sample(Expectations expectations, String text, String written) {
+        Set<String> reports = new TreeSet<>();
+        Set<String> open = new TreeSet<>();
+        Set<Integer> flags = new TreeSet<>();
+        for (String each : written.equals("-") ? new String[0] : written.split(";")) {
+            String report = each.strip();
+            if (report.startsWith("?")) {
+                flags.add(report.length() == 1 ? 0 : Integer.parseInt(report.substring(1)));
+            } else {
+                add(expectations, report.startsWith("~") ? open : reports, report.replaceFirst("^~", ""));
+            }
+        }
+        return new Sample(text, reports, open, flags);
     }
 
     private static String text(String name) {
@@ -109,15 +170,7 @@ record MessageTable(String name, Expectations expectations, List<String> student
     private static final Pattern REPORT = Pattern.compile(
             "(?:(?<who>[^\\[\\d]*?)\\s*)?(?:\\[(?<part>[^]]*)]\\s*)?(?<from>\\d+)(?:-(?<to>\\d+))?=(?<count>\\d+)(?<back>!?)");
 
-    private static Set<String> reports(String written) {
-        Set<String> reports = new TreeSet<>();
-        if (!written.equals("-")) {
-            Arrays.stream(written.split(";")).forEach(report -> add(reports, report.strip()));
-        }
-        return reports;
-    }
-
-    private static void add(Set<String> reports, String written) {
+    private static void add(Expectations expectations, Set<String> reports, String written) {
         Matcher report = REPORT.matcher(written);
         if (!report.matches()) {
             throw new IllegalArgumentException("not a report: " + written);
@@ -128,22 +181,36 @@ record MessageTable(String name, Expectations expectations, List<String> student
         for (int round = from; round <= to; round++) {
             reports.add(key(
                     report.group("who"),
-                    part,
+                    part.isEmpty() ? onlyPart(expectations, round) : part,
                     round,
                     Integer.parseInt(report.group("count")),
                     !report.group("back").isEmpty()));
         }
     }
 
+    /** A round that one part alone has needs no part named. */
+    private static String onlyPart(Expectations expectations, int round) {
+        List<String> parts = expectations.places().stream()
+                .filter(place -> place.round() == round)
+                .map(RoundPlace::part)
+                .distinct()
+                .toList();
+        return parts.size() == 1 ? parts.get(0) : "";
+    }
+
     static String key(String who, String part, int round, int count, boolean back) {
         return who + "|" + part + "|" + round + "=" + count + (back ? "!" : "");
     }
 
-    /** What the reader finds and is sure of. */
-    Set<String> read(String text) {
+    List<Finding> read(String text) {
+        return new MessagesReader(expectations, students).read(text);
+    }
+
+    /** The reports of readings that are sure, or of those that are not. */
+    static Set<String> reports(List<Finding> findings, boolean sure) {
         Set<String> found = new TreeSet<>();
-        for (Finding finding : new MessagesReader(expectations, students).read(text)) {
-            if (finding instanceof Reading reading && !reading.doubtful()) {
+        for (Finding finding : findings) {
+            if (finding instanceof Reading reading && reading.doubtful() != sure) {
                 reading.rounds()
                         .forEach(round -> found.add(key(
                                 reading.student().orElse(""),
