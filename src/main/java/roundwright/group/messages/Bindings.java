@@ -1,5 +1,6 @@
 package roundwright.group.messages;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +31,10 @@ final class Bindings {
 
     /** Counts, each with its rounds. */
     Map<Mark, Mark> find() {
+        lists();
         bindings();
         countsFirst();
+        namedInTurn();
         oneAndOne();
         return bound;
     }
@@ -54,6 +57,71 @@ final class Bindings {
             used.add(said.get(1));
             bound.put(said.get(0), said.get(1));
         }
+    }
+
+    /** "42, 36 and 36 for rounds 9-11": as many counts as rounds, each for its own. */
+    private void lists() {
+        for (int index = 1; index < marks.size(); index++) {
+            Mark label = marks.get(index);
+            int many = label.rounds().size();
+            List<Mark> counts = label.is(Kind.ROUNDS) && many > 1 && !used.contains(label) ? joined(index) : List.of();
+            if (many > 1 && counts.size() == many && boundTo(counts.get(many - 1), label)) {
+                used.add(label);
+                IntStream.range(0, many).forEach(place -> bound.put(counts.get(place), oneOf(label, place)));
+            }
+        }
+    }
+
+    private static Mark oneOf(Mark label, int place) {
+        return new Mark(
+                Kind.ROUNDS, List.of(label.rounds().get(place)), 0, "", label.span(), label.first(), label.after());
+    }
+
+    /** The counts before a place, with nothing but what joins between them. */
+    private List<Mark> joined(int end) {
+        List<Mark> counts = new ArrayList<>();
+        for (int index = end - 1; index >= 0; index--) {
+            Mark mark = marks.get(index);
+            if (mark.number() && !used.contains(mark)) {
+                counts.add(0, mark);
+            } else if (!mark.is(Kind.JOINT) && !mark.is(Kind.PART)) {
+                return counts;
+            }
+        }
+        return counts;
+    }
+
+    private boolean boundTo(Mark count, Mark label) {
+        return IntStream.range(count.after(), label.first())
+                .anyMatch(at -> Cues.is(Cue.BINDING, tokens.get(at).folded()));
+    }
+
+    /** "Dov 12 and Shira 11 on round 16": a count for each name, and the round once for all. */
+    private void namedInTurn() {
+        List<Mark> said = marks.stream()
+                .filter(mark -> mark.number() || mark.is(Kind.ROUNDS) || mark.is(Kind.NAME) || mark.is(Kind.SELF))
+                .toList();
+        while (said.size() > 2 && !said.get(0).number() && !said.get(1).number()) {
+            said = said.subList(1, said.size());
+        }
+        List<Mark> turn = said;
+        Mark label = said.isEmpty() ? null : said.get(said.size() - 1);
+        int pairs = said.size() / 2;
+        boolean turns = pairs > 1
+                && said.size() % 2 == 1
+                && label.is(Kind.ROUNDS)
+                && IntStream.range(0, 2 * pairs).allMatch(place -> turn.get(place).number() == (place % 2 == 1))
+                && IntStream.range(0, pairs).noneMatch(pair -> turn.get(2 * pair).is(Kind.ROUNDS))
+                && IntStream.range(0, pairs).allMatch(pair -> fits(turn.get(2 * pair + 1), label));
+        if (turns) {
+            used.add(label);
+            IntStream.range(0, pairs).forEach(pair -> bound.put(turn.get(2 * pair + 1), label));
+        }
+    }
+
+    private boolean fits(Mark count, Mark label) {
+        return label.rounds().stream()
+                .allMatch(round -> Sureness.possible(known, message.part(), round, count.value()));
     }
 
     private void bindings() {
@@ -80,6 +148,8 @@ final class Bindings {
         Optional<Mark> next = marks.subList(index + 1, marks.size()).stream()
                 .filter(mark -> !mark.is(Kind.TARGET)
                         && !mark.is(Kind.PART)
+                        && !mark.is(Kind.OTHER)
+                        && !(mark.is(Kind.NAME) && possessive(mark))
                         && !(mark.is(Kind.JOINT) && mark.text().equals("(")))
                 .findFirst();
         if (next.isPresent() && !used.contains(next.get()) && binds(count, next.get()) && !countFollows(next.get())) {
@@ -100,7 +170,7 @@ final class Bindings {
     private boolean binds(Mark count, Mark next) {
         boolean word = false;
         for (int at = afterTarget(count); at < next.first(); at++) {
-            if (inPart(at)) {
+            if (inPart(at) || inOwner(at)) {
                 continue;
             }
             String between = tokens.get(at).folded();
@@ -116,6 +186,16 @@ final class Bindings {
                 ? known.has(message.part(), next.value())
                 : known.near(message.part(), next.value(), count.value(), 4);
         return next.is(Kind.NUMBER) && word && fits;
+    }
+
+    /** "30 for Shira's round 13": whose it is stands between. */
+    private boolean inOwner(int token) {
+        return marks.stream()
+                .anyMatch(mark -> (mark.is(Kind.NAME) || mark.is(Kind.OTHER)) && mark.first() <= token && token < mark.after());
+    }
+
+    private boolean possessive(Mark name) {
+        return tokens.get(name.after() - 1).folded().endsWith("s") || name.after() < tokens.size() && tokens.get(name.after()).is("s");
     }
 
     /** "12 in lantern round 2": the part stands between. */
@@ -155,7 +235,6 @@ final class Bindings {
 
     private boolean near(Mark count, Mark label) {
         return label.first() - count.after() <= 3
-                && label.rounds().stream()
-                        .allMatch(round -> Sureness.possible(known, message.part(), round, count.value()));
+                && fits(count, label);
     }
 }

@@ -17,7 +17,7 @@ final class ChatReader {
     /** Characters of a message that are read together. */
     private static final int LONGEST = 3_000;
 
-    private static final String NAME = "[\\p{L}\\p{M}][\\p{L}\\p{M}'’.&/,+ -]{0,48}?";
+    private static final String NAME = "[\\p{L}\\p{M}][\\p{L}\\p{M}'’.&/,+ -]{0,48}?(?:\\s?\\(\\p{L}{1,20}\\))?";
     private static final String INVISIBLE = "[\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069\\ufeff\\s]*";
     private static final String STAMP = "(?<stamp>" + Stamp.ANY + ")";
 

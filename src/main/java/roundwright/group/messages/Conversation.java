@@ -5,31 +5,46 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import roundwright.notation.Span;
 
 /** Goes through the messages of a text, one after another, and remembers what the next one may lean on. */
 final class Conversation {
+    /** Readings of messages that follow one another from one sender that are kept together. */
+    private static final int MOST = 40;
+
     private final Known known;
     private final Map<String, List<Reading>> said = new HashMap<>();
     private List<Reading> last = List.of();
     private final Map<String, List<Integer>> open = new HashMap<>();
     private List<Integer> topic = List.of();
 
-    Conversation(Known known) {
+    private final List<PastedTable> tables;
+
+    Conversation(Known known, List<PastedTable> tables) {
         this.known = known;
+        this.tables = tables;
     }
 
     List<Finding> next(String text, Message message) {
         Speaker speaker = Speaker.of(message.sender(), known.names());
         List<Span> noise = new ArrayList<>(Noise.in(text, message.body()));
         noise.addAll(message.quoted());
+        List<PastedTable> inside = tables.stream()
+                .filter(table -> table.span().start() < message.body().end()
+                        && message.body().start() < table.span().end())
+                .toList();
+        inside.forEach(table -> noise.add(table.span()));
         List<Token> tokens = Tokens.of(text, message.body());
-        List<Mark> marks = Marker.mark(tokens, noise, known);
+        List<Mark> marks = Marker.mark(tokens, noise, known, speaker.students());
         if (speaker.teacher()) {
             askedFor(marks);
             return List.of();
         }
         MessageReader reader = new MessageReader(known, this, message, speaker, tokens, marks);
+        inside.stream()
+                .filter(table -> table.span().start() >= message.body().start())
+                .forEach(reader::table);
         List<Finding> findings = reader.read();
         remember(findings);
         stillWorked(findings);
@@ -73,11 +88,17 @@ final class Conversation {
                 .map(Reading.class::cast)
                 .toList();
         if (!readings.isEmpty()) {
-            last = readings;
-            readings.forEach(reading -> reading.student()
+            Optional<String> speaker = readings.get(0).student();
+            boolean goesOn = speaker.isPresent()
+                    && !last.isEmpty()
+                    && last.get(0).student().equals(speaker);
+            last = Stream.concat(goesOn ? last.stream() : Stream.empty(), readings.stream())
+                    .skip(goesOn ? Math.max(0, last.size() - MOST) : 0)
+                    .toList();
+            last.forEach(reading -> reading.student()
                     .ifPresent(name -> said.put(
                             name,
-                            readings.stream()
+                            last.stream()
                                     .filter(other -> other.student().equals(reading.student()))
                                     .toList())));
         }

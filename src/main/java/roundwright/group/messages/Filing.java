@@ -13,6 +13,9 @@ import roundwright.notation.Span;
 
 /** What one message was found to say, so far. A count said again of the same rounds stands in the place of the one before, and keeps it. */
 final class Filing {
+    /** Characters between two numbers that may still be a round and its count. */
+    private static final int FARTHEST = 40;
+
     /** Rounds that are said to be right, for which no count is given. */
     private record AllRight(List<String> students, Optional<String> part, List<Integer> rounds, Span source) {}
 
@@ -119,7 +122,34 @@ final class Filing {
                     .forEach(round -> known.expected(each.part(), round).ifPresent(count -> counts.put(round, count)));
             stretches(each, counts);
         }
+        pairs();
         findings.removeIf(finding -> finding instanceof Unplaced unplaced && settled(unplaced));
+    }
+
+    /** "4 took me two goes but it's 24": two numbers left over, of which the second is what the pattern says of the first. */
+    private void pairs() {
+        for (int index = 0; index + 1 < findings.size(); index++) {
+            boolean pair = findings.get(index) instanceof Unplaced round
+                    && findings.get(index + 1) instanceof Unplaced count
+                    && pair(round, count);
+            if (pair) {
+                Unplaced round = (Unplaced) findings.remove(index);
+                Unplaced count = (Unplaced) findings.remove(index);
+                Said said = new Said(count.count().getAsInt(), false, Sureness.PAIR, false);
+                List<String> whose = count.student().map(List::of).orElse(List.of());
+                Span both = round.source().to(count.source());
+                file(whose, Optional.empty(), round.count().getAsInt(), round.count().getAsInt(), said, both);
+                index--;
+            }
+        }
+    }
+
+    private boolean pair(Unplaced round, Unplaced count) {
+        return round.reason() == Unplaced.Reason.NO_ROUND
+                && count.reason() == Unplaced.Reason.NO_ROUND
+                && round.student().equals(count.student())
+                && count.source().start() - round.source().end() < FARTHEST
+                && known.near(Optional.empty(), round.count().getAsInt(), count.count().getAsInt(), 1);
     }
 
     /** Whether what was left open is said in another place of the message. */

@@ -35,6 +35,6 @@ record Limits(List<Token> tokens, List<Mark> marks) {
         }
         return before >= 0
                 && (tokens.get(before).folded().matches("until|till|til|upto|through")
-                        || tokens.get(before).is("to") && before > 0 && tokens.get(before - 1).folded().matches("up|down|out"));
+                        || tokens.get(before).is("to") && before > 0 && tokens.get(before - 1).folded().matches("up|down|out|way|right|through|thru"));
     }
 }

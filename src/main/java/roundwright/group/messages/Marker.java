@@ -28,23 +28,29 @@ final class Marker {
             Map.entry(Cue.OTHER, Kind.OTHER),
             Map.entry(Cue.QUESTION, Kind.QUESTION_WORD));
 
+    /** The text of a mark that says that what was said is wrong. */
+    static final String WRONG = "wrong";
+
     private final List<Token> tokens;
     private final BitSet noise = new BitSet();
     private final Known known;
     private final List<Mark> marks = new ArrayList<>();
+    private final List<String> speakers;
     private int at;
 
-    private Marker(List<Token> tokens, List<Span> noise, Known known) {
+    private Marker(List<Token> tokens, List<Span> noise, Known known, List<String> speakers) {
+        this.speakers = speakers;
         this.tokens = tokens;
         noise.forEach(stretch -> this.noise.set(stretch.start(), stretch.end()));
         this.known = known;
     }
 
     /**
+     * @param speakers students whose message it is: initials are theirs before they are another's
      * @param noise stretches whose words and numbers count for nothing
      */
-    static List<Mark> mark(List<Token> tokens, List<Span> noise, Known known) {
-        Marker marker = new Marker(tokens, noise, known);
+    static List<Mark> mark(List<Token> tokens, List<Span> noise, Known known, List<String> speakers) {
+        Marker marker = new Marker(tokens, noise, known, speakers);
         while (marker.at < tokens.size()) {
             marker.step();
         }
@@ -54,7 +60,7 @@ final class Marker {
     private void step() {
         if (inNoise()) {
             at++;
-        } else if (!(target() || sign() || shift() || rounds() || name() || part() || again() || relative() || cue() || number())) {
+        } else if (!(lineNumber() || target() || sign() || shift() || rounds() || name() || part() || again() || relative() || cue() || number())) {
             at++;
         }
     }
@@ -79,6 +85,9 @@ final class Marker {
         }
         if (token.is(".") || token.is("!") || token.is("?") || token.is(";")) {
             return end();
+        }
+        if (token.is("*") && at == 0) {
+            return add(Kind.CORRECTION, "*", 1);
         }
         boolean joins = ",/:=&+()[→>-–—|*".contains(token.folded()) && token.kind() == Token.Kind.SIGN;
         boolean word = List.of("and", "but", "then", "n", "so").contains(token.folded())
@@ -168,18 +177,23 @@ final class Marker {
                 && (last.is(Kind.TARGET) || last.is(Kind.JOINT) && marks.size() > 1 && marks.get(marks.size() - 2).is(Kind.TARGET));
     }
 
-    /** "did round 6 again", "made the head new". */
+    /** "did round 6 again", "made the head new", "pulled round 5 out". */
     private boolean again() {
-        if (!tokens.get(at).folded().matches("did|do|made|make|worked|crocheted")) {
+        String verb = tokens.get(at).folded();
+        boolean makes = verb.matches("did|do|made|make|worked|crocheted");
+        if (!makes && !verb.matches("pulled|pull|pulling|took|take|taken|taking|ripped|rip|ripping|tore|undid")) {
             return false;
         }
         for (int next = at + 1; next < Math.min(tokens.size(), at + 6); next++) {
             Token token = tokens.get(next);
-            boolean count = token.number() && !Cues.is(Cue.ROUND, tokens.get(next - 1).folded());
+            boolean count = token.number()
+                    && !Cues.is(Cue.ROUND, tokens.get(next - 1).folded())
+                    && !Cues.is(Cue.ROUNDS, tokens.get(next - 1).folded());
             if (token.lineEnd() || token.kind() == Token.Kind.SIGN || count) {
                 return false;
             }
-            if (token.folded().matches("again|new|anew|afresh|over")) {
+            boolean anew = token.is("time") && tokens.get(next - 1).folded().matches("more|other|second|another|third|last");
+            if (makes && anew || token.folded().matches(makes ? "again|new|anew|afresh|over" : "out|back|apart|down|undone")) {
                 return add(Kind.PULLED_BACK, "again", 1);
             }
         }
@@ -211,7 +225,7 @@ final class Marker {
 
     /** "C 30 I 31", "D & S both 24": initials where a count or another student's follow. */
     private Optional<NameFinder.Named> initials() {
-        Optional<String> student = known.names().initials(tokens, at);
+        Optional<String> student = known.names().initials(tokens, at, speakers);
         boolean lone = tokens.get(at).folded().matches("[ai]");
         boolean led = at == 0 || !tokens.get(at - 1).word() || tokens.get(at - 1).folded().matches("and|n|for");
         int next = at + 1;
@@ -238,7 +252,9 @@ final class Marker {
         }
         for (Map.Entry<Cue, Kind> cue : LATER_CUES) {
             if (Cues.at(cue.getKey(), tokens, at)) {
-                return add(cue.getValue(), tokens.get(at).folded(), Cues.length(cue.getKey(), tokens, at));
+                int length = Cues.length(cue.getKey(), tokens, at);
+                String text = tokens.get(at + length - 1).is("wrong") ? WRONG : tokens.get(at).folded();
+                return add(cue.getValue(), text, length);
             }
         }
         return false;
@@ -248,6 +264,24 @@ final class Marker {
     private int beforeRound(int length) {
         boolean round = length > 1 && Cues.is(Cue.ROUND, tokens.get(at + length - 1).folded());
         return round ? length - 1 : length;
+    }
+
+    /** "1. Anneliese R8 42": the number of a line, before a name or a round. */
+    private boolean lineNumber() {
+        boolean begins = at == 0 || tokens.get(at - 1).lineEnd();
+        boolean numbered = begins
+                && tokens.get(at).number()
+                && at + 2 < tokens.size()
+                && tokens.get(at + 1).folded().matches("[.)]")
+                && tokens.get(at + 1).glued();
+        int next = at + 2;
+        if (numbered
+                && (known.names().at(tokens, next).isPresent()
+                        || RoundLabels.at(tokens, next, known).isPresent())) {
+            at += 2;
+            return true;
+        }
+        return false;
     }
 
     private boolean number() {
@@ -339,7 +373,11 @@ final class Marker {
         boolean outOf = after + 1 < tokens.size()
                 && tokens.get(after).is("of")
                 && NumberWords.at(tokens, after + 1).isPresent();
-        return !outOf && Noise.unitAfter(tokens, after) || Noise.wordBefore(tokens, at);
+        boolean ofPart = after < tokens.size()
+                && tokens.get(after).is("of")
+                && (known.parts().at(tokens, Math.min(after + 1, tokens.size() - 1)).isPresent()
+                        || known.parts().at(tokens, Math.min(after + 2, tokens.size() - 1)).isPresent());
+        return !outOf && !ofPart && Noise.unitAfter(tokens, after) || Noise.wordBefore(tokens, at);
     }
 
     private boolean add(Kind kind, String text, int length) {

@@ -63,6 +63,15 @@ final class MessageReader {
         return filing.findings();
     }
 
+    /** Files what a table in the message holds. */
+    void table(PastedTable table) {
+        for (PastedTable.Cell cell : table.cells()) {
+            Said said = new Said(cell.count(), false, Sureness.PLAIN, false);
+            List<String> whose = cell.students().orElse(students);
+            filing.file(whose, cell.part().or(() -> part), cell.from(), cell.to(), said, cell.source());
+        }
+    }
+
     /** Lists go on line after line without a full stop; no sentence does. */
     private boolean endsLongSentence(int index, int from) {
         return index - from > LONG_SENTENCE
@@ -93,26 +102,39 @@ final class MessageReader {
     private boolean introduces(Mark mark) {
         boolean here = word(mark.after()).matches("here|speaking|again")
                 && !word(mark.first() - 1).equals("and");
-        boolean is = (word(mark.first() - 2) + " " + word(mark.first() - 1)).matches("this is|it is|i am|.* (its|im)")
+        boolean is = (word(mark.first() - 2) + " " + word(mark.first() - 1)).matches("this is|it is|i am|here is|name is|.* (its|im|heres)")
                 && !(word(mark.after()).equals("s"));
         return here || is;
     }
 
-    /** A name alone after the last sentence is whose words they are, where nobody else is known to have sent them. */
+    /** A name alone below what is said is whose words they are, where nobody else is known to have sent them. */
     private void signedBelow() {
-        Mark end = marks.isEmpty() ? null : marks.get(marks.size() - 1);
-        if (end == null || !speaker.students().isEmpty() || !end.is(Kind.NAME) || end.after() < tokens.size() - 2) {
+        if (!speaker.students().isEmpty()) {
             return;
         }
-        int before = end.first() - 1;
-        while (before > 0 && tokens.get(before).folded().matches("love|from|regards|best|cheers|thanks|thank|you|yours|x+|,|-|–|—")) {
+        for (int index = marks.size() - 1; index >= 0 && !marks.get(index).number(); index--) {
+            Mark name = marks.get(index);
+            if (name.is(Kind.NAME) && alone(name)) {
+                speaker = new Speaker(List.of(name.text()), false);
+                students = speaker.students();
+                marks.remove(index);
+                return;
+            }
+        }
+    }
+
+    private boolean alone(Mark name) {
+        int before = name.first() - 1;
+        while (before > 0 && word(before).matches("love|from|regards|best|cheers|thanks|thank|you|yours|x+|,|-|–|—")) {
             before--;
         }
-        if (before > 0 && (tokens.get(before).lineEnd() || ".!?".contains(tokens.get(before).folded()))) {
-            speaker = new Speaker(List.of(end.text()), false);
-            students = speaker.students();
-            marks.remove(end);
+        int after = name.after();
+        while (after < tokens.size() && word(after).matches("x+|[.,!]")) {
+            after++;
         }
+        return before > 0
+                && word(before).matches("[\\n.!?]")
+                && (after >= tokens.size() || tokens.get(after).lineEnd());
     }
 
     /** A name below the words of a message that came from nobody in particular. */
@@ -149,8 +171,10 @@ final class MessageReader {
         asked(imagined, 2);
         unfinished(said);
         new SentenceReader(this, known, tokens, said).read();
-        correcting = said.stream().noneMatch(mark -> mark.number() || mark.is(Kind.ROUNDS))
-                && (correcting || said.stream().anyMatch(mark -> mark.is(Kind.CORRECTION)));
+        boolean silent = said.stream().noneMatch(mark -> mark.number() || mark.is(Kind.ROUNDS));
+        correcting = silent && correcting
+                || said.stream()
+                        .anyMatch(mark -> mark.is(Kind.CORRECTION) && (silent || mark.text().equals(Marker.WRONG)));
     }
 
     /** Whether the sentence before began to put something right: "Found it! 36". */
@@ -185,15 +209,29 @@ final class MessageReader {
         if (rounds.size() == 1 && readings().isEmpty()) {
             pending = rounds.get(0).rounds();
         }
-        List<Mark> numbers = sentence.stream().filter(Mark::number).toList();
-        if (rounds.isEmpty() && numbers.size() == 1 && onRound(numbers.get(0))) {
-            pending = List.of(numbers.get(0).value());
+        List<Mark> numbers = sentence.stream()
+                .filter(mark -> mark.number() || mark.is(Kind.TARGET))
+                .toList();
+        if (rounds.isEmpty()) {
+            bareRound(numbers).ifPresent(round -> pending = List.of(round.value()));
         }
     }
 
-    /** "What's everyone's count on 17?" */
-    private boolean onRound(Mark number) {
-        return word(number.first() - 1).matches("on|for|of|at") && known.has(part, number.value()) && !known.expects(number.value());
+    /** "What's everyone's count on 17?", "has anyone got 12 on 16?", "should 13 be 30?" */
+    private Optional<Mark> bareRound(List<Mark> numbers) {
+        if (numbers.isEmpty() || numbers.size() > 2) {
+            return Optional.empty();
+        }
+        Mark first = numbers.get(0);
+        Mark last = numbers.get(numbers.size() - 1);
+        boolean bound = word(last.first() - 1).matches("on|for|of|at") && known.has(part, last.value());
+        if (numbers.size() == 1) {
+            return Optional.of(last).filter(round -> bound && !known.expects(round.value()));
+        }
+        boolean labelled = known.near(part, first.value(), last.value(), 0);
+        return bound && known.near(part, last.value(), first.value(), 3)
+                ? Optional.of(last)
+                : Optional.of(first).filter(round -> labelled);
     }
 
     /** Takes out of a sentence what is said of rounds still being worked. */

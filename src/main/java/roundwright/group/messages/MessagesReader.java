@@ -26,7 +26,7 @@ public final class MessagesReader {
                     + "|.*\\b(rounds?|rnds?|rows?|stitches|sts|counts?)\\b.*");
 
     private static final Pattern A_NAME =
-            Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:(?:[ &+,]+|,? and )\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}");
+            Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:(?:[ &+,]+|,? and )\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}(?: ?\\(\\p{L}+\\))?");
 
     private final Known known;
 
@@ -44,7 +44,7 @@ public final class MessagesReader {
     /** Everything found, in the order of the text. */
     public List<Finding> read(String text) {
         List<Finding> findings = new ArrayList<>();
-        Conversation conversation = new Conversation(known);
+        Conversation conversation = new Conversation(known, PastedTable.in(text, known));
         for (Message message : ChatReader.read(text, people(text))) {
             findings.addAll(conversation.next(text, message));
         }
@@ -74,7 +74,8 @@ public final class MessagesReader {
         return A_NAME.matcher(name).matches()
                 && !NO_NAME.matcher(name).matches()
                 && !known.parts().names(name)
-                && !Cues.saysSomething(Folding.fold(name.split("[\\s,&+]+")[0]));
+                && !Cues.saysSomething(Folding.fold(name.split("[\\s,&+]+")[0]))
+                && !NumberWords.is(Folding.fold(name.split("[\\s,&+-]+")[0]));
     }
 
     /** Of readings of one student's same rounds the last, which keeps what was said before. */

@@ -19,6 +19,7 @@ public final class NameFinder {
     private static final int SHORTEST_TO_GUESS = 4;
 
     private static final int LONG_NAME = 7;
+    private static final int SHORTEST_SURNAME = 3;
     private static final int MOST_WORDS = 4;
     private static final String SMALL_WORDS =
             "so|ok|no|my|on|in|at|is|it|as|an|am|do|go|he|me|we|us|up|to|of|or|if|by|be|hi|oh|st|sc|dc|tr|ch|rd|r|im|ah|ps";
@@ -37,11 +38,21 @@ public final class NameFinder {
         }
         starts.addAll(first.keySet());
         names.forEach(this::initials);
-        first.forEach((word, who) -> {
-            if (who.size() == 1) {
-                exact.putIfAbsent(word, who.get(0));
+        first.forEach(this::alone);
+        Map<String, List<String>> last = new HashMap<>();
+        for (String name : names) {
+            String[] words = Folding.fold(name).strip().split("[\\s.-]+");
+            if (words.length > 1 && words[words.length - 1].length() >= SHORTEST_SURNAME) {
+                last.computeIfAbsent(words[words.length - 1], word -> new ArrayList<>()).add(name);
             }
-        });
+        }
+        last.forEach(this::alone);
+    }
+
+    private void alone(String word, List<String> who) {
+        if (who.size() == 1) {
+            exact.putIfAbsent(word, who.get(0));
+        }
     }
 
     private void initials(String name) {
@@ -55,9 +66,15 @@ public final class NameFinder {
     }
 
     /** The student with these initials, where there is one and only one: "C", "O.B.". */
-    Optional<String> initials(List<Token> tokens, int at) {
+    Optional<String> initials(List<Token> tokens, int at, List<String> first) {
         Token token = tokens.get(at);
-        return token.capital() && !token.folded().matches(SMALL_WORDS) ? byInitials(token.folded()) : Optional.empty();
+        if (!token.capital() || token.folded().matches(SMALL_WORDS)) {
+            return Optional.empty();
+        }
+        List<String> near = initials.getOrDefault(token.folded(), List.of()).stream()
+                .filter(first::contains)
+                .toList();
+        return near.size() == 1 ? Optional.of(near.get(0)) : byInitials(token.folded());
     }
 
     private Optional<String> byInitials(String letters) {

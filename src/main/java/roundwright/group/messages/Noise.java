@@ -39,7 +39,9 @@ final class Noise {
                     "\\([^()\\n]{0,80}\\b(?:inc|dec|dc|sc|tr|htr|hdc|st|sts|2tog|dc2tog|sc2tog)\\b[^()\\n]{0,80}\\)\\s{0,3}(?:(?:x|\\*|×)\\s{0,3}\\d{1,6}|\\d*\\s{0,3}times)?(?:\\s{0,3}\\(\\d{1,6}\\))?"),
             shape("\\b(?:inc|dec|dc|sc|tr|htr|hdc)\\s{0,3}(?:x|\\*|×)\\s{0,3}\\d{1,6}"),
             shape("\\b\\d{1,6}\\s?(?:dc|sc|htr|hdc|tr)\\s{0,3},\\s{0,3}(?:inc|dec)"),
-            shape("[x×*]\\s?\\d{1,6}\\b"));
+            shape("(?<!\\p{L})[x×]\\s?\\d{1,6}\\b|(?<=[\\])\\w]\\s?)\\*\\s?\\d{1,6}\\b"),
+            shape("\\b(?:tension|gauge)\\b[^.\\n]{0,40}"),
+            Pattern.compile("\\b[A-Z]{1,2}\\d{1,2}[A-Z]?\\s\\d[A-Z]{2}\\b"));
 
     private Noise() {}
 

@@ -67,6 +67,11 @@ final class NumberWords {
 
     private NumberWords() {}
 
+    /** Whether a word is a number, or the number of an ordinal. */
+    static boolean is(String word) {
+        return UNITS.containsKey(word) || TENS.containsKey(word) || ORDINALS.containsKey(word);
+    }
+
     static Optional<Found> at(List<Token> tokens, int at) {
         if (at >= tokens.size()) {
             return Optional.empty();

@@ -65,7 +65,14 @@ final class Parts {
 
     /** Whether something written alone names a part. */
     boolean names(String written) {
-        return finder.find(written).isPresent() || called.containsKey(Folding.fold(written).strip());
+        return named(written).isPresent();
+    }
+
+    /** The part, or the parts together, that something written alone names. */
+    Optional<String> named(String written) {
+        String folded = Folding.fold(written).strip();
+        List<String> those = called.get(folded);
+        return those == null ? finder.find(written) : Optional.of(those.size() == 1 ? those.get(0) : folded);
     }
 
     /** A part named in running text, and how many tokens its name takes. */

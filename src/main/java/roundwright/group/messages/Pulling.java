@@ -14,7 +14,14 @@ record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
         return message.hasPulledBack()
                 || marks.stream()
                         .anyMatch(mark ->
-                                mark.is(Kind.PULLED_BACK) && (mark.first() < count.first() || afterPulling(mark)));
+                                mark.is(Kind.PULLED_BACK)
+                                        && (mark.first() < count.first() || afterPulling(mark) || now(count, mark)));
+    }
+
+    /** "It's 30 now, had to rip it". */
+    private boolean now(Mark count, Mark pulled) {
+        return IntStream.range(count.after(), pulled.first())
+                .anyMatch(at -> tokens.get(at).is("now"));
     }
 
     private boolean afterPulling(Mark pulled) {

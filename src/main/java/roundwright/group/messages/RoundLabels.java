@@ -28,7 +28,8 @@ final class RoundLabels {
             return Optional.empty();
         }
         Optional<Found> ordinal = ordinal(tokens, at);
-        return ordinal.or(() -> numberFirst(tokens, at, known)).or(() -> onwards(tokens, at)).or(() -> new RoundLabels(tokens, known).label(at));
+        return ordinal.or(() -> toldOrdinal(tokens, at, known))
+                .or(() -> numberFirst(tokens, at, known)).or(() -> onwards(tokens, at)).or(() -> new RoundLabels(tokens, known).label(at));
     }
 
     private static Optional<Found> ordinal(List<Token> tokens, int at) {
@@ -37,6 +38,36 @@ final class RoundLabels {
                         && Cues.is(Cue.ROUND, tokens.get(at + found.length()).folded())
                         && tokens.get(at + found.length()).folded().length() > 1)
                 .map(found -> new Found(List.of(found.value()), found.length() + 1));
+    }
+
+    /** "tenth: 36", "the 7th was 42": the word is left out. */
+    private static Optional<Found> toldOrdinal(List<Token> tokens, int at, Known known) {
+        return NumberWords.ordinal(tokens, at).filter(found -> known.has(found.value())).flatMap(found -> {
+            int next = at + found.length();
+            boolean one = next < tokens.size() && tokens.get(next).is("one");
+            int told = next + (one ? 1 : 0);
+            boolean tells = told < tokens.size() && tokens.get(told).folded().matches("[:=-]|is|was|has|had|gave|came|–");
+            boolean counted = tells && fits(tokens, told + 1, found.value(), known)
+                    || fits(tokens, told, found.value(), known)
+                    || found.length() > 1 && countAhead(tokens, told, found.value(), known);
+            return counted ? Optional.of(new Found(List.of(found.value()), told - at)) : Optional.<Found>empty();
+        });
+    }
+
+    private static boolean fits(List<Token> tokens, int at, int round, Known known) {
+        return NumberWords.at(tokens, at)
+                .filter(count -> known.near(Optional.empty(), round, count.value(), 4))
+                .isPresent();
+    }
+
+    /** "10th is proving tricky. 37": the next number is a count of it. */
+    private static boolean countAhead(List<Token> tokens, int from, int round, Known known) {
+        for (int next = from; next < Math.min(from + 9, tokens.size()); next++) {
+            if (NumberWords.at(tokens, next).isPresent() && !tokens.get(next).is("one")) {
+                return fits(tokens, next, round, known);
+            }
+        }
+        return false;
     }
 
     /** "the 5 round", "7. Runde". */

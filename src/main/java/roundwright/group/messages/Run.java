@@ -3,6 +3,7 @@ package roundwright.group.messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import roundwright.group.messages.Mark.Kind;
 import roundwright.notation.Span;
 
@@ -26,7 +27,13 @@ final class Run {
 
     /** Whether a small word leads to what is said: "so 42". */
     boolean startsWith(String joint) {
-        return !marks.isEmpty() && marks.get(0).is(Kind.JOINT) && marks.get(0).text().equals(joint);
+        int first = IntStream.range(0, marks.size())
+                .filter(index -> marks.get(index).number())
+                .findFirst()
+                .orElse(0);
+        return first > 0
+                && marks.get(first - 1).is(Kind.JOINT)
+                && marks.get(first - 1).text().equals(joint);
     }
 
     boolean empty() {

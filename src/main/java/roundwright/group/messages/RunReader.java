@@ -65,6 +65,8 @@ final class RunReader {
         if (!(another && message.sameAsAnother(same, rounds)) && !model && !before.isEmpty()) {
             int count = before.get(before.size() - 1).count();
             sentence.file(rounds, new Said(count, false, Sureness.SAME * less, false), run.span(same));
+        } else if (!model && before.isEmpty() && message.readings().isEmpty()) {
+            message.set(Unplaced.Reason.UNCLEAR, rounds, run.span(same));
         }
     }
 
@@ -178,11 +180,19 @@ final class RunReader {
                     && (run.has(Kind.SHIFT) || run.has(Kind.UNCLEAR_SHIFT))) {
                 withoutNumbers(pending, 0.9);
             }
-        } else if (!pending.isEmpty() && belongsTo(pending)) {
+        } else if (!pending.isEmpty() && !labelsTold() && belongsTo(pending)) {
             pendingRounds(pending);
         } else if (!shiftsOfBareRounds() && !together() && !labels() && !inTurn() && !correction() && !topic()) {
             numbers.stream().filter(this::likeACount).forEach(number -> message.loose(number));
         }
+    }
+
+    /** "8: 42, 9: 42": other rounds than the one that was named, with a word or sign that says so. */
+    private boolean labelsTold() {
+        return numbers.size() > 1
+                && sentence.tells(numbers.get(0), numbers.get(1))
+                && !run.has(Kind.CORRECTION)
+                && !bare(numbers).labelled(4).isEmpty();
     }
 
     private boolean belongsTo(List<Integer> pending) {

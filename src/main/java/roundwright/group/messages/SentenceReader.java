@@ -88,27 +88,47 @@ final class SentenceReader {
 
     /** "Bram and I both got 30", "we both". */
     private void everybody() {
-        boolean both =
-                marks.stream().anyMatch(mark -> mark.is(Kind.ALL) && mark.text().equals("both"));
-        List<String> names = marks.stream()
+        List<Mark> group = together();
+        List<String> names = group.stream()
                 .filter(mark -> mark.is(Kind.NAME))
                 .map(Mark::text)
                 .distinct()
                 .toList();
-        boolean andI = marks.stream()
+        boolean andI = group.stream()
                         .anyMatch(mark -> mark.is(Kind.SELF) && mark.text().matches("i|me|mine"))
                 || IntStream.range(
                                 marks.get(0).first(),
                                 marks.get(marks.size() - 1).after())
                         .anyMatch(at -> tokens.get(at).is("we"));
-        if (!both || names.isEmpty()) {
+        if (names.isEmpty()) {
             return;
         }
         List<String> all =
                 new ArrayList<>(andI || names.size() == 1 ? message.speaker().students() : List.of());
         names.stream().filter(name -> !all.contains(name)).forEach(all::add);
         message.speakingOf(all);
-        marks.stream().filter(mark -> mark.is(Kind.NAME) || mark.is(Kind.SELF)).forEach(used::add);
+        group.stream().filter(mark -> mark.is(Kind.NAME) || mark.is(Kind.SELF)).forEach(used::add);
+    }
+
+    /** What stands near "both", on the side of a count where it stands itself; nothing where nobody says "both". */
+    private List<Mark> together() {
+        int both = IntStream.range(0, marks.size())
+                .filter(index -> marks.get(index).is(Kind.ALL) && marks.get(index).text().equals("both"))
+                .findFirst()
+                .orElse(-1);
+        if (both < 0) {
+            return List.of();
+        }
+        int from = both;
+        while (from > 0 && !marks.get(from - 1).number() && !marks.get(from - 1).is(Kind.ROUNDS)) {
+            from--;
+        }
+        int to = both;
+        while (to < marks.size() && !marks.get(to).number()) {
+            to++;
+        }
+        List<Mark> near = marks.subList(from, to);
+        return near.stream().anyMatch(mark -> mark.is(Kind.NAME)) ? near : marks;
     }
 
     /** "All 42 until nine": the rounds up to that one of which the pattern says so. A round that only ends a stretch gets no count. */
@@ -165,7 +185,16 @@ final class SentenceReader {
         }
     }
 
+    /** "30 for Shira's round 13". */
+    private void ownerOf(Mark count, Mark label) {
+        marks.stream()
+                .filter(mark -> mark.is(Kind.NAME) && count.after() <= mark.first() && mark.after() <= label.first())
+                .findFirst()
+                .ifPresent(message::speakingOf);
+    }
+
     private void bind(Mark count, Mark label) {
+        ownerOf(count, label);
         partOf(count, label);
         List<Integer> rounds = label.is(Kind.ROUNDS) ? label.rounds() : List.of(label.value());
         if (count.is(Kind.UNCLEAR_SHIFT)) {

@@ -36,7 +36,7 @@ final class Spoken {
     private static final Set<String> TELLING = Set.of("did", "have", "has", "am", "if", "is", "are", "will", "can");
 
     private static final String OTHERS =
-            "anyone|anybody|someone|somebody|everyone|everybody|you|u|ye|they|the|it|that|this|we|others|people";
+            "anyone|anybody|someone|somebody|everyone|everybody|you|u|ye|they|we|others|people";
 
     private Spoken() {}
 

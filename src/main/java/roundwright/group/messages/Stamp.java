@@ -37,7 +37,7 @@ final class Stamp {
             + "|today|yesterday)";
 
     /** Any stamp: a time, a date and a time, a weekday and a time, or a date alone. */
-    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?" + DATE + "(?:,?\\s+(?:(?:at|à|um|a las|às|alle|kl\\.?|om)\\s)?|T)" + TIME + "|" + TIME
+    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?(?:" + DATE + "|\\d{1,2}[./-]\\d{1,2}\\.?)" + "(?:,?\\s+(?:(?:at|à|um|a las|às|alle|kl\\.?|om)\\s)?|T)" + TIME + "|" + TIME
             + "(?:,?\\s+" + DATE + ")?|" + DATE + ")";
 
     private static final Pattern NUMBERS = Pattern.compile("(\\d{1,4})[./-](\\d{1,2})[./-](\\d{2,4})");

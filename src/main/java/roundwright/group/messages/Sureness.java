@@ -27,6 +27,8 @@ final class Sureness {
     static final double RIGHT = 0.6;
     /** A bare number after somebody asked for a round. */
     static final double TOPIC = 0.65;
+    /** Two numbers in one message that fit as a round and its count. */
+    static final double PAIR = 0.6;
     /** One of two counts that contradict one another. */
     static final double EITHER = 0.45;
 

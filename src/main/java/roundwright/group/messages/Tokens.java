@@ -67,7 +67,7 @@ final class Tokens {
         boolean glued =
                 !tokens.isEmpty() && tokens.get(tokens.size() - 1).span().end() == from;
         String written = text.substring(from, to);
-        String folded = kind == Token.Kind.WORD ? Folding.fold(written) : kind == Token.Kind.LINE_END ? "\n" : written;
+        String folded = kind == Token.Kind.WORD ? joint(Folding.fold(written)) : kind == Token.Kind.LINE_END ? "\n" : written;
         tokens.add(new Token(
                 kind,
                 folded,
@@ -76,6 +76,17 @@ final class Tokens {
                 glued,
                 Character.isUpperCase(written.codePointAt(0))));
         return to;
+    }
+
+    /** The small words of other languages that join numbers. */
+    private static String joint(String word) {
+        return switch (word) {
+            case "et", "und", "og", "och" -> "and";
+            case "oder", "ou" -> "or";
+            case "bis" -> "to";
+            case "noch" -> "still";
+            default -> word;
+        };
     }
 
     private static int value(String digits) {

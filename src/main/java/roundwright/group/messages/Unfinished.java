@@ -36,7 +36,7 @@ record Unfinished(List<Integer> rounds, OptionalInt soFar, List<Mark> used, Span
         List<Mark> numbers = stretch.stream().filter(Mark::number).toList();
         boolean bare = label < 0
                 && !numbers.isEmpty()
-                && Cues.onRound(tokens, numbers.get(0).first())
+                && (Cues.onRound(tokens, numbers.get(0).first()) || justAfter(clause.get(cue), numbers.get(0), tokens))
                 && known.has(part, numbers.get(0).value());
         List<Mark> counts = bare ? numbers.subList(1, numbers.size()) : numbers;
         List<Integer> rounds = label >= 0
@@ -49,6 +49,13 @@ record Unfinished(List<Integer> rounds, OptionalInt soFar, List<Mark> used, Span
         List<Mark> used = stretch.stream().filter(mark -> mark.number() || mark.is(Kind.ROUNDS)).toList();
         return new Unfinished(
                 rounds, soFar, used, stretch.get(0).span().to(stretch.get(stretch.size() - 1).span()));
+    }
+
+    /** "Not started 14", but not "stopped at 14". */
+    private static boolean justAfter(Mark cue, Mark number, List<Token> tokens) {
+        return number.number()
+                && cue.after() == number.first()
+                && !tokens.get(cue.after() - 1).folded().matches("at|to|in|into|as|done|far|of");
     }
 
     /** "Ten to go": what is left, not what there is. */

@@ -25,7 +25,7 @@ public record Unplaced(Reason reason, Optional<String> student, List<Integer> ro
         NO_ROUND,
         /** A round that the pattern does not have. */
         UNKNOWN_ROUND,
-        /** "So many off", without saying which way. */
+        /** "So many off", without saying which way; "the same", without saying as what. */
         UNCLEAR,
         /** A count within a question: "if yes 19, if no 18". */
         ASKED,

@@ -88,6 +88,15 @@ record MessageTable(String name, Expectations expectations, List<String> student
                 writers("strangers", BALL, List.of(), first));
     }
 
+    /** Messages written last, when all others could be read. */
+    static List<MessageTable> last() {
+        return List.of(
+                new MessageTable("third", BALL, List.of(), samples(BALL, "fresh/third")),
+                new MessageTable("thirdchats", BALL, CLUB, samples(BALL, "fresh/thirdchats")),
+                new MessageTable("fourth", BALL, List.of(), samples(BALL, "fresh/fourth")),
+                new MessageTable("fourthchats", BALL, CLUB, samples(BALL, "fresh/fourthchats")));
+    }
+
     private static MessageTable writers(
             String name, Expectations expectations, List<String> students, boolean first) {
         StringBuilder wanted = new StringBuilder();
@@ -137,7 +146,7 @@ record MessageTable(String name, Expectations expectations, List<String> student
             if (line.startsWith("=>")) {
                 samples.add(sample(expectations, text.toString().stripTrailing(), line.substring(2).strip()));
                 text.setLength(0);
-            } else if (!line.startsWith("# ") || !text.isEmpty()) {
+            } else if (!line.matches("##? .*") || !text.isEmpty()) {
                 text.append(line).append('\n');
             }
         }
