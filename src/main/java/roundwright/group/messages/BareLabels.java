@@ -134,7 +134,9 @@ final class BareLabels {
         boolean before = count >= 0
                 && between(count, from).matches("(on|for|in|at|from|between)( the)?")
                 && fits(rounds, marks.get(count));
-        return after || before || inPairs(rounds, next);
+        boolean right = IntStream.range(last + 1, Math.min(next + 1, marks.size()))
+                .anyMatch(at -> marks.get(at).is(Kind.RIGHT) || marks.get(at).is(Kind.ALL_RIGHT));
+        return right || after || before || inPairs(rounds, next);
     }
 
     /** "1-4: 6, 12, 18, 24": as many counts as rounds, each for its own. */

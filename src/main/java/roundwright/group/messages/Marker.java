@@ -60,7 +60,7 @@ final class Marker {
     private void step() {
         if (inNoise()) {
             at++;
-        } else if (!(lineNumber() || target() || sign() || shift() || rounds() || name() || part() || again() || relative() || cue() || number())) {
+        } else if (!(lineNumber() || target() || sign() || shift() || rounds() || name() || part() || again() || relative() || noBetween() || cue() || number())) {
             at++;
         }
     }
@@ -86,7 +86,8 @@ final class Marker {
         if (token.is(".") || token.is("!") || token.is("?") || token.is(";")) {
             return end();
         }
-        if (token.is("*") && at == 0) {
+        boolean star = token.is("*") && at + 1 < tokens.size() && tokens.get(at + 1).glued();
+        if (star && !(at > 0 && token.glued())) {
             return add(Kind.CORRECTION, "*", 1);
         }
         boolean joins = ",/:=&+()[→>-–—|*".contains(token.folded()) && token.kind() == Token.Kind.SIGN;
@@ -244,6 +245,25 @@ final class Marker {
         return named.isPresent();
     }
 
+    /** "34 no 35". */
+    private boolean noBetween() {
+        return tokens.get(at).folded().matches("no|nope")
+                && numberJustBefore()
+                && NumberWords.at(tokens, at + 1).isPresent()
+                && add(Kind.CORRECTION, "no", 1);
+    }
+
+    private boolean afterNo() {
+        Mark last = marks.isEmpty() ? null : marks.get(marks.size() - 1);
+        return last != null && last.is(Kind.CORRECTION) && last.text().equals("no");
+    }
+
+    private boolean numberJustBefore() {
+        int last = marks.size() - 1;
+        last -= last > 0 && marks.get(last).is(Kind.JOINT) && marks.get(last).text().equals(",") ? 1 : 0;
+        return last >= 0 && marks.get(last).number() && at - marks.get(last).after() <= 1;
+    }
+
     private boolean cue() {
         for (Map.Entry<Cue, Kind> cue : CUES.entrySet()) {
             if (Cues.at(cue.getKey(), tokens, at)) {
@@ -310,7 +330,7 @@ final class Marker {
         boolean expected = targetAfter(after);
         Kind kind = expected ? Kind.TARGET : stitches ? Kind.COUNT : Kind.NUMBER;
         put(kind, List.of(), number.get().value(), "", number.get().length() + (stitches ? 1 : 0));
-        outOf();
+        outOf(number.get().value());
         partOfRound(number.get().value());
         return true;
     }
@@ -355,29 +375,32 @@ final class Marker {
     }
 
     /** "35/36", "35 of 36": the second is the count to reach. */
-    private void outOf() {
+    private void outOf(int value) {
         boolean of = at < tokens.size()
                 && (tokens.get(at).is("of")
                         || tokens.get(at).is("/") && tokens.get(at).glued());
-        Optional<NumberWords.Found> due = of ? NumberWords.at(tokens, at + 1) : Optional.empty();
+        boolean the = of && at + 1 < tokens.size() && tokens.get(at + 1).folded().matches("the|my");
+        Optional<NumberWords.Found> due = of ? NumberWords.at(tokens, at + (the ? 2 : 1)) : Optional.empty();
         boolean chain = at >= 2 && tokens.get(at - 2).is("/")
                 || due.isPresent()
                         && at + 1 + due.get().length() < tokens.size()
                         && tokens.get(at + 1 + due.get().length()).is("/");
-        if (due.isPresent() && !chain && known.expects(due.get().value())) {
-            put(Kind.TARGET, List.of(), due.get().value(), "", 1 + due.get().length());
+        boolean most = due.isPresent() && 2 * value >= due.get().value() || !tokens.get(Math.min(at, tokens.size() - 1)).is("/");
+        if (due.isPresent() && !chain && most && known.expects(due.get().value())) {
+            put(Kind.TARGET, List.of(), due.get().value(), "", (the ? 2 : 1) + due.get().length());
         }
     }
 
     private boolean isNoise(int after) {
         boolean outOf = after + 1 < tokens.size()
                 && tokens.get(after).is("of")
-                && NumberWords.at(tokens, after + 1).isPresent();
+                && NumberWords.at(tokens, after + (tokens.get(after + 1).is("the") ? 2 : 1))
+                        .isPresent();
         boolean ofPart = after < tokens.size()
                 && tokens.get(after).is("of")
                 && (known.parts().at(tokens, Math.min(after + 1, tokens.size() - 1)).isPresent()
                         || known.parts().at(tokens, Math.min(after + 2, tokens.size() - 1)).isPresent());
-        return !outOf && !ofPart && Noise.unitAfter(tokens, after) || Noise.wordBefore(tokens, at);
+        return !outOf && !ofPart && Noise.unitAfter(tokens, after) || Noise.wordBefore(tokens, at) && !afterNo();
     }
 
     private boolean add(Kind kind, String text, int length) {

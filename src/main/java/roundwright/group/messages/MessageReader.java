@@ -26,6 +26,7 @@ final class MessageReader {
     private boolean partFollows;
     private boolean pulledBack;
     private boolean correcting;
+    private OptionalInt pulledTo = OptionalInt.empty();
 
     MessageReader(
             Known known,
@@ -168,7 +169,7 @@ final class MessageReader {
         }
         List<Mark> imagined = new ArrayList<>(sentence);
         imagined.removeAll(said);
-        asked(imagined, 2);
+        asked(imagined, 1);
         unfinished(said);
         new SentenceReader(this, known, tokens, said).read();
         boolean silent = said.stream().noneMatch(mark -> mark.number() || mark.is(Kind.ROUNDS));
@@ -239,10 +240,18 @@ final class MessageReader {
         for (List<Mark> clause : Spoken.clauses(said)) {
             Unfinished.in(clause, tokens, known, part).ifPresent(found -> {
                 List<Integer> which = found.rounds().isEmpty() ? roundsBefore(said, found) : found.rounds();
-                filing.unfinished(student(), which, pending, found);
+                filing.unfinished(named(said, found).or(this::student), which, pending, found);
                 said.removeAll(found.used());
             });
         }
+    }
+
+    /** "Nico 11, Kofi not yet": whose round it is, where the sentence names somebody before. */
+    private static Optional<String> named(List<Mark> said, Unfinished found) {
+        return said.stream()
+                .filter(mark -> mark.is(Kind.NAME) && mark.span().start() < found.span().end())
+                .reduce((first, second) -> second)
+                .map(Mark::text);
     }
 
     /** "Done up to round 10, not counted yet": the round named before, if nothing else is said of it. */
@@ -335,6 +344,11 @@ final class MessageReader {
         pulledBack |= pulled;
     }
 
+    /** The last round that was left when the work was pulled back: those after it are made again. */
+    void pulledTo(int round) {
+        pulledTo = OptionalInt.of(round);
+    }
+
     /** A count whose round nobody has named so far. */
     void loose(Mark number) {
         OptionalInt count = OptionalInt.of(number.value());
@@ -349,6 +363,7 @@ final class MessageReader {
         return readings().stream()
                 .anyMatch(reading ->
                         rounds.contains(reading.from())
+                                && !reading.doubtful()
                                 && reading.student().equals(student())
                                 && (part.isEmpty() || filing.parts(part).contains(reading.part())));
     }
@@ -374,7 +389,9 @@ final class MessageReader {
     }
 
     /** Files a reading for everybody the sentence speaks of. */
-    void file(int from, int to, Said said, Span source) {
+    void file(int from, int to, Said told, Span source) {
+        boolean remade = pulledTo.isPresent() && from > pulledTo.getAsInt();
+        Said said = remade ? new Said(told.count(), true, told.sureness(), told.inferred()) : told;
         filing.file(students, part, from, to, said, source);
     }
 

@@ -39,7 +39,7 @@ final class Noise {
                     "\\([^()\\n]{0,80}\\b(?:inc|dec|dc|sc|tr|htr|hdc|st|sts|2tog|dc2tog|sc2tog)\\b[^()\\n]{0,80}\\)\\s{0,3}(?:(?:x|\\*|×)\\s{0,3}\\d{1,6}|\\d*\\s{0,3}times)?(?:\\s{0,3}\\(\\d{1,6}\\))?"),
             shape("\\b(?:inc|dec|dc|sc|tr|htr|hdc)\\s{0,3}(?:x|\\*|×)\\s{0,3}\\d{1,6}"),
             shape("\\b\\d{1,6}\\s?(?:dc|sc|htr|hdc|tr)\\s{0,3},\\s{0,3}(?:inc|dec)"),
-            shape("(?<!\\p{L})[x×]\\s?\\d{1,6}\\b|(?<=[\\])\\w]\\s?)\\*\\s?\\d{1,6}\\b"),
+            shape("(?<!\\p{L})[x×]\\s?\\d{1,6}\\b|(?<=[)\\]\\w])\\*\\s?\\d{1,6}\\b|(?<=[)\\]\\w] )\\*\\s\\d{1,6}\\b"),
             shape("\\b(?:tension|gauge)\\b[^.\\n]{0,40}"),
             Pattern.compile("\\b[A-Z]{1,2}\\d{1,2}[A-Z]?\\s\\d[A-Z]{2}\\b"));
 
@@ -67,7 +67,9 @@ final class Noise {
             return false;
         }
         Token next = tokens.get(after);
-        if (Cues.is(Cue.STITCHES, next.folded()) || next.capital() && !next.glued()) {
+        boolean kiss = next.folded().matches("x+")
+                && (after + 1 >= tokens.size() || !tokens.get(after + 1).word() && !tokens.get(after + 1).number());
+        if (kiss || Cues.is(Cue.STITCHES, next.folded()) || next.capital() && !next.glued()) {
             return false;
         }
         boolean things =

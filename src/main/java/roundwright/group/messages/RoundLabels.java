@@ -13,6 +13,11 @@ final class RoundLabels {
         }
     }
 
+    /** "Round VII"; a lone "i" is more often a person. */
+    private static final List<String> ROMAN = List.of(
+            "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii", "xiii", "xiv", "xv", "xvi", "xvii",
+            "xviii", "xix", "xx");
+
     private final List<Token> tokens;
     private final Known known;
     private final List<Integer> rounds = new ArrayList<>();
@@ -142,6 +147,10 @@ final class RoundLabels {
     }
 
     private Optional<NumberWords.Found> number(int at) {
+        int roman = at < tokens.size() ? ROMAN.indexOf(tokens.get(at).folded()) : -1;
+        if (roman > 0) {
+            return Optional.of(new NumberWords.Found(roman + 1, 1));
+        }
         return NumberWords.at(tokens, at).filter(found -> found.value() <= 999);
     }
 

@@ -124,7 +124,9 @@ final class RunReader {
     }
 
     private boolean corrected(Mark left, Mark right) {
-        return run.between(left, right, Kind.CORRECTION) || run.between(left, right, Kind.PULLED_BACK);
+        return sentence.turned(left, right)
+                || run.between(left, right, Kind.CORRECTION)
+                || run.between(left, right, Kind.PULLED_BACK);
     }
 
     /** One of several numbers that were said of the same round. */

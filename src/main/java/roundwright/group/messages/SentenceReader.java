@@ -76,6 +76,10 @@ final class SentenceReader {
         Optional<Mark> end = right.flatMap(mark -> new Limits(tokens, marks).of(mark));
         if (end.isPresent()) {
             int last = end.get().is(Kind.NUMBER) ? end.get().value() : Collections.max(end.get().rounds());
+            marks.stream()
+                    .filter(mark -> mark.is(Kind.PART) && mark.first() < end.get().first())
+                    .findFirst()
+                    .ifPresent(part -> message.part(part.text()));
             if (known.has(message.part(), last)) {
                 used.add(end.get());
                 used.add(right.get());
@@ -273,6 +277,7 @@ final class SentenceReader {
         } else if (word(mark.first() - 1).matches("to|of|until|till") && known.has(message.part(), mark.value())) {
             flush();
             message.pending(List.of(mark.value()));
+            message.pulledTo(mark.value());
         }
     }
 
@@ -280,6 +285,7 @@ final class SentenceReader {
         if (pulling.isTarget(mark)) {
             flush();
             message.pending(mark.rounds());
+            message.pulledTo(mark.rounds().get(mark.rounds().size() - 1));
             return;
         }
         boolean goesOn = run.numbers().isEmpty()
@@ -423,12 +429,21 @@ final class SentenceReader {
                         .matches("[:=)>→–-]|is|was|has|had|have|got|came|gives|gave|made|makes|with|ended|at|mended|fixed|sorted|corrected|repaired|redone"));
     }
 
+    /** "was 41, is 42 now", "first 41, then 42", "41 -> 42": whether the second of two counts is the one that holds. */
+    boolean turned(Mark left, Mark right) {
+        boolean before = word(left.first() - 1).matches("was|were|had|first|said|initially")
+                || marks.stream().anyMatch(mark -> mark.is(Kind.CORRECTION) && mark.first() < left.first());
+        return IntStream.range(left.after(), right.first())
+                .anyMatch(at -> tokens.get(at).folded().matches(before ? "now|is|its|but|then|>|→" : ">|→"));
+    }
+
     /** Whether nothing but what joins stands between some numbers. */
     boolean sideBySide(List<Mark> numbers) {
         return IntStream.range(1, numbers.size())
                 .allMatch(index -> IntStream.range(
                                 numbers.get(index - 1).after(), numbers.get(index).first())
-                        .allMatch(at -> !tokens.get(at).word() || tokens.get(at).folded().matches("and|then|n|again|next|so")));
+                        .allMatch(at -> !tokens.get(at).word() && !"([>→".contains(tokens.get(at).folded())
+                                || tokens.get(at).folded().matches("and|then|n|again|next|so")));
     }
 
     private String word(int at) {

@@ -94,7 +94,9 @@ record MessageTable(String name, Expectations expectations, List<String> student
                 new MessageTable("third", BALL, List.of(), samples(BALL, "fresh/third")),
                 new MessageTable("thirdchats", BALL, CLUB, samples(BALL, "fresh/thirdchats")),
                 new MessageTable("fourth", BALL, List.of(), samples(BALL, "fresh/fourth")),
-                new MessageTable("fourthchats", BALL, CLUB, samples(BALL, "fresh/fourthchats")));
+                new MessageTable("fourthchats", BALL, CLUB, samples(BALL, "fresh/fourthchats")),
+                new MessageTable("fifth", HARE, List.of(), samples(HARE, "fresh/fifth")),
+                new MessageTable("fifthball", BALL, List.of(), samples(BALL, "fresh/fifthball")));
     }
 
     private static MessageTable writers(
