@@ -34,7 +34,8 @@ final class MessagesJson {
         place(object, reading.source());
         object.put("text", reading.source().of(text));
         object.put("inferred", reading.inferred());
-        object.put("before", reading.before().stream().map(MessagesJson::earlier).toList());
+        object.put(
+                "before", reading.before().stream().map(MessagesJson::earlier).toList());
         return object;
     }
 

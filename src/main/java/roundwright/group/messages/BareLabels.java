@@ -11,7 +11,8 @@ import roundwright.group.messages.Mark.Kind;
  * one another, with a count beside them that fits them all.
  */
 final class BareLabels {
-    private static final String RANGE = "-|–|—|to|till|until|through|thru|up to|through to|up until|right through to|all the way to|thru to";
+    private static final String RANGE =
+            "-|–|—|to|till|until|through|thru|up to|through to|up until|right through to|all the way to|thru to";
     private static final int NEAR = 4;
     private static final int MOST = 60;
 
@@ -39,14 +40,15 @@ final class BareLabels {
         List<Integer> rounds = new ArrayList<>(List.of(marks.get(from).value()));
         int last = from;
         for (int next = following(last); next > 0 && goesOn(rounds, last, next); next = following(last)) {
-            boolean range = between(last, next).matches(RANGE);
+            boolean range = Shape.matches(between(last, next), RANGE);
             int value = marks.get(next).value();
             rounds.addAll(IntStream.rangeClosed(range ? rounds.get(rounds.size() - 1) + 1 : value, value)
                     .boxed()
                     .toList());
             last = next;
         }
-        if (rounds.size() > 1 && rounds.stream().allMatch(known::has)
+        if (rounds.size() > 1
+                && rounds.stream().allMatch(known::has)
                 && (counted(rounds, from, last) || pulledBack(from))) {
             Mark label = new Mark(
                     Kind.ROUNDS,
@@ -76,8 +78,9 @@ final class BareLabels {
         int last = rounds.get(rounds.size() - 1);
         int value = marks.get(right).value();
         String joint = between(left, right);
-        boolean list = joint.matches(",|/|and|&|\\+|, ?and|n") && (value == last + 1 || value == last - 1 && pulledBack(left));
-        boolean range = joint.matches(RANGE) && value > last && value - last < MOST;
+        boolean list = Shape.matches(joint, ",|/|and|&|\\+|, ?and|n")
+                && (value == last + 1 || value == last - 1 && pulledBack(left));
+        boolean range = Shape.matches(joint, RANGE) && value > last && value - last < MOST;
         return list || range;
     }
 
@@ -102,7 +105,8 @@ final class BareLabels {
                 .mapToObj(index -> marks.get(from - index))
                 .dropWhile(mark -> mark.is(Kind.NUMBER) || mark.is(Kind.JOINT))
                 .findFirst()
-                .filter(mark -> mark.is(Kind.PULLED_BACK) && !tokens.get(mark.after()).is(":"))
+                .filter(mark ->
+                        mark.is(Kind.PULLED_BACK) && !tokens.get(mark.after()).is(":"))
                 .filter(mark -> tokens.get(mark.after()).number())
                 .isPresent();
     }
@@ -132,7 +136,7 @@ final class BareLabels {
                 next < marks.size() && marks.get(next).number() && tells(last, next) && fits(rounds, marks.get(next));
         int count = before(from);
         boolean before = count >= 0
-                && between(count, from).matches("(on|for|in|at|from|between)( the)?")
+                && Shape.matches(between(count, from), "(on|for|in|at|from|between)( the)?")
                 && fits(rounds, marks.get(count));
         boolean right = IntStream.range(last + 1, Math.min(next + 1, marks.size()))
                 .anyMatch(at -> marks.get(at).is(Kind.RIGHT) || marks.get(at).is(Kind.ALL_RIGHT));

@@ -110,8 +110,10 @@ final class Bindings {
         boolean turns = pairs > 1
                 && said.size() % 2 == 1
                 && label.is(Kind.ROUNDS)
-                && IntStream.range(0, 2 * pairs).allMatch(place -> turn.get(place).number() == (place % 2 == 1))
-                && IntStream.range(0, pairs).noneMatch(pair -> turn.get(2 * pair).is(Kind.ROUNDS))
+                && IntStream.range(0, 2 * pairs)
+                        .allMatch(place -> turn.get(place).number() == (place % 2 == 1))
+                && IntStream.range(0, pairs)
+                        .noneMatch(pair -> turn.get(2 * pair).is(Kind.ROUNDS))
                 && IntStream.range(0, pairs).allMatch(pair -> fits(turn.get(2 * pair + 1), label));
         if (turns) {
             used.add(label);
@@ -191,11 +193,13 @@ final class Bindings {
     /** "30 for Shira's round 13": whose it is stands between. */
     private boolean inOwner(int token) {
         return marks.stream()
-                .anyMatch(mark -> (mark.is(Kind.NAME) || mark.is(Kind.OTHER)) && mark.first() <= token && token < mark.after());
+                .anyMatch(mark ->
+                        (mark.is(Kind.NAME) || mark.is(Kind.OTHER)) && mark.first() <= token && token < mark.after());
     }
 
     private boolean possessive(Mark name) {
-        return tokens.get(name.after() - 1).folded().endsWith("s") || name.after() < tokens.size() && tokens.get(name.after()).is("s");
+        return tokens.get(name.after() - 1).folded().endsWith("s")
+                || name.after() < tokens.size() && tokens.get(name.after()).is("s");
     }
 
     /** "12 in lantern round 2": the part stands between. */
@@ -234,7 +238,6 @@ final class Bindings {
     }
 
     private boolean near(Mark count, Mark label) {
-        return label.first() - count.after() <= 3
-                && fits(count, label);
+        return label.first() - count.after() <= 3 && fits(count, label);
     }
 }

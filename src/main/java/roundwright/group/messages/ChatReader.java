@@ -38,8 +38,8 @@ final class ChatReader {
     private static final Pattern DAY_WORD =
             Pattern.compile("(?i)^(today|yesterday|at|(mon|tues|wednes|thurs|fri|satur|sun)day)\\b");
     private static final Pattern STAMP_LINE = line("(?:[\\[(]\\s*)?" + STAMP + "\\s*[\\])]?\\s*$");
-    private static final Pattern NAME_LINE =
-            Pattern.compile("^" + INVISIBLE + "\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:[ &]{1,3}(?:and )?\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}\\s*$");
+    private static final Pattern NAME_LINE = Pattern.compile(
+            "^" + INVISIBLE + "\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:[ &]{1,3}(?:and )?\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}\\s*$");
     private static final int LONGEST_HEAD = 60;
     private static final int LONGEST_LINE = 200;
     private static final int FIRST_LINES = 2_000;

@@ -26,12 +26,13 @@ record Column(Kind kind, int round, String student) {
     private static final Pattern ROUND = Pattern.compile("(?:round|rnd|rd|row|r)s?|round (?:no|nr|number)\\.?");
     private static final Pattern COUNT = Pattern.compile(
             "(?:my |i |the )?(?:counts?|stitch count|stitches|stitch|sts|st|got|have|had|counted|made|result|total)|mine|me|actual|number of (?:stitches|sts)|how many");
-    private static final Pattern TARGET =
-            Pattern.compile("(?:the )?(?:pattern|should|should be|should have|target|expected|due|goal|book|sheet|plan|wanted|correct)");
+    private static final Pattern TARGET = Pattern.compile(
+            "(?:the )?(?:pattern|should|should be|should have|target|expected|due|goal|book|sheet|plan|wanted|correct)");
     private static final Pattern NAME = Pattern.compile("name|names|student|students|who|person");
     private static final Pattern PART = Pattern.compile("part|piece|section");
     private static final Pattern OF_ROUND = Pattern.compile("(?:round|rnd|rd|row|r)\\.? ?(\\d{1,3})");
-    private static final Pattern PERSON = Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]{1,20}(?: \\p{Lu}[\\p{L}\\p{M}'’.-]{0,20})?");
+    private static final Pattern PERSON =
+            Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]{1,20}(?: \\p{Lu}[\\p{L}\\p{M}'’.-]{0,20})?");
 
     private static Column of(Kind kind) {
         return new Column(kind, 0, "");
@@ -70,8 +71,6 @@ record Column(Kind kind, int round, String student) {
                 && PERSON.matcher(head).matches()
                 && !Cues.saysSomething(Folding.fold(head))
                 && !known.parts().names(head);
-        return somebody || student.isPresent()
-                ? new Column(Kind.OF_STUDENT, 0, student.orElse(head))
-                : of(Kind.OTHER);
+        return somebody || student.isPresent() ? new Column(Kind.OF_STUDENT, 0, student.orElse(head)) : of(Kind.OTHER);
     }
 }

@@ -16,6 +16,7 @@ final class Conversation {
     private final Known known;
     private final Map<String, List<Reading>> said = new HashMap<>();
     private List<Reading> last = List.of();
+    private final Map<Optional<String>, Speaker> speakers = new HashMap<>();
     private final Map<String, List<Integer>> open = new HashMap<>();
     private List<Integer> topic = List.of();
 
@@ -27,7 +28,7 @@ final class Conversation {
     }
 
     List<Finding> next(String text, Message message) {
-        Speaker speaker = Speaker.of(message.sender(), known.names());
+        Speaker speaker = speakers.computeIfAbsent(message.sender(), sender -> Speaker.of(sender, known.names()));
         List<Span> noise = new ArrayList<>(Noise.in(text, message.body()));
         noise.addAll(message.quoted());
         List<PastedTable> inside = tables.stream()

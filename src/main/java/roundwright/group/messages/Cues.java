@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -21,19 +22,25 @@ final class Cues {
     private static final Set<Cue> WORK = EnumSet.complementOf(EnumSet.of(
             Cue.TEACHER, Cue.QUESTION, Cue.VOCATIVE, Cue.UNIT, Cue.NO_COUNT_BEFORE, Cue.NO_THINGS, Cue.FILLER));
     private static final Map<Cue, Map<String, List<String[]>>> PHRASES = load();
+    private static final Map<String, Set<Cue>> BEGUN = begun();
 
     private Cues() {}
 
     /** How many tokens from a place on make a phrase of this role, the longest there is; 0 where none does. */
     static int length(Cue cue, List<Token> tokens, int at) {
-        if (at < 0 || at >= tokens.size()) {
+        if (at < 0 || at >= tokens.size() || !begins(cue, tokens.get(at).folded())) {
             return 0;
         }
-        return PHRASES.get(cue).getOrDefault(tokens.get(at).folded(), List.of()).stream()
-                .filter(phrase -> matches(phrase, tokens, at))
-                .mapToInt(phrase -> phrase.length)
-                .findFirst()
-                .orElse(0);
+        for (String[] phrase : PHRASES.get(cue).get(tokens.get(at).folded())) {
+            if (matches(phrase, tokens, at)) {
+                return phrase.length;
+            }
+        }
+        return 0;
+    }
+
+    private static boolean begins(Cue cue, String word) {
+        return BEGUN.getOrDefault(word, Set.of()).contains(cue);
     }
 
     static boolean at(Cue cue, List<Token> tokens, int at) {
@@ -51,19 +58,20 @@ final class Cues {
     }
 
     private static boolean matchesEnding(Cue cue, List<Token> tokens, int start, int end) {
-        return PHRASES.get(cue).getOrDefault(tokens.get(start).folded(), List.of()).stream()
-                .anyMatch(phrase -> start + phrase.length == end && matches(phrase, tokens, start));
+        return begins(cue, tokens.get(start).folded())
+                && PHRASES.get(cue).get(tokens.get(start).folded()).stream()
+                        .anyMatch(phrase -> start + phrase.length == end && matches(phrase, tokens, start));
     }
 
     /** Whether the words just before a place say that the number there is the round being worked: "I'm on 25". */
     static boolean onRound(List<Token> tokens, int at) {
         return at > 0
                 && tokens.get(at - 1).is("on")
-                && (at < 2 || tokens.get(at - 2).folded().matches("im|am|still|now|stuck|working|currently|only|just|is|be"));
+                && (at < 2 || tokens.get(at - 2).matches("im|am|still|now|stuck|working|currently|only|just|is|be"));
     }
 
     static boolean is(Cue cue, String word) {
-        return PHRASES.get(cue).getOrDefault(word, List.of()).stream().anyMatch(phrase -> phrase.length == 1);
+        return begins(cue, word) && PHRASES.get(cue).get(word).stream().anyMatch(phrase -> phrase.length == 1);
     }
 
     /** Whether a word alone has a part in saying something of the work, so that it is nobody's name. */
@@ -84,7 +92,7 @@ final class Cues {
     }
 
     private static Map<Cue, Map<String, List<String[]>>> load() {
-        Map<Cue, Map<String, List<String[]>>> phrases = new HashMap<>();
+        Map<Cue, Map<String, List<String[]>>> phrases = new EnumMap<>(Cue.class);
         Arrays.stream(Cue.values()).forEach(cue -> phrases.put(cue, new HashMap<>()));
         try (InputStream stream = Cues.class.getResourceAsStream("/roundwright/messages/cues.txt");
                 BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
@@ -95,6 +103,14 @@ final class Cues {
             throw new UncheckedIOException(failure);
         }
         return phrases;
+    }
+
+    private static Map<String, Set<Cue>> begun() {
+        Map<String, Set<Cue>> begun = new HashMap<>();
+        PHRASES.forEach((cue, words) -> words.keySet()
+                .forEach(word -> begun.computeIfAbsent(word, first -> EnumSet.noneOf(Cue.class))
+                        .add(cue)));
+        return begun;
     }
 
     private static void add(Map<Cue, Map<String, List<String[]>>> phrases, String line) {

@@ -46,7 +46,8 @@ final class Filing {
     void file(List<String> students, Optional<String> part, int from, int to, Said said, Span source) {
         if (!known.has(part, from) || !known.has(part, to)) {
             Optional<String> first = students.stream().findFirst();
-            add(new Unplaced(Unplaced.Reason.UNKNOWN_ROUND, first, List.of(from), OptionalInt.of(said.count()), source));
+            add(new Unplaced(
+                    Unplaced.Reason.UNKNOWN_ROUND, first, List.of(from), OptionalInt.of(said.count()), source));
             return;
         }
         double confidence = said.sureness() * Sureness.plausible(known, part, from, said.count());
@@ -114,7 +115,8 @@ final class Filing {
         for (AllRight each : right) {
             Set<Integer> told = new HashSet<>();
             readings()
-                    .filter(reading -> each.part().isEmpty() || parts(each.part()).contains(reading.part()))
+                    .filter(reading ->
+                            each.part().isEmpty() || parts(each.part()).contains(reading.part()))
                     .forEach(reading -> told.addAll(reading.rounds()));
             Map<Integer, Integer> counts = new LinkedHashMap<>();
             each.rounds().stream()
@@ -138,7 +140,13 @@ final class Filing {
                 Said said = new Said(count.count().getAsInt(), false, Sureness.PAIR, false);
                 List<String> whose = count.student().map(List::of).orElse(List.of());
                 Span both = round.source().to(count.source());
-                file(whose, Optional.empty(), round.count().getAsInt(), round.count().getAsInt(), said, both);
+                file(
+                        whose,
+                        Optional.empty(),
+                        round.count().getAsInt(),
+                        round.count().getAsInt(),
+                        said,
+                        both);
                 index--;
             }
         }
@@ -149,15 +157,18 @@ final class Filing {
                 && count.reason() == Unplaced.Reason.NO_ROUND
                 && round.student().equals(count.student())
                 && count.source().start() - round.source().end() < FARTHEST
-                && known.near(Optional.empty(), round.count().getAsInt(), count.count().getAsInt(), 1);
+                && known.near(
+                        Optional.empty(),
+                        round.count().getAsInt(),
+                        count.count().getAsInt(),
+                        1);
     }
 
     /** Whether what was left open is said in another place of the message. */
     private boolean settled(Unplaced unplaced) {
         return switch (unplaced.reason()) {
             case PULLED_BACK -> readings().anyMatch(Reading::pulledBack);
-            case NO_ROUND -> readings()
-                    .anyMatch(reading -> unplaced.count().equals(OptionalInt.of(reading.count())));
+            case NO_ROUND -> readings().anyMatch(reading -> unplaced.count().equals(OptionalInt.of(reading.count())));
             default -> false;
         };
     }

@@ -2,17 +2,21 @@ package roundwright.group.messages;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import roundwright.group.Expectations;
 import roundwright.group.RoundPlace;
 
 /** What a message is read against: the rounds and parts of the pattern, and the students of the group. */
-record Known(Expectations expectations, Parts parts, NameFinder names) {
+record Known(Expectations expectations, Parts parts, NameFinder names, Map<Integer, List<RoundPlace>> byRound) {
     static Known of(Expectations expectations, List<String> students) {
         List<String> parts =
                 expectations.places().stream().map(RoundPlace::part).distinct().toList();
-        return new Known(expectations, new Parts(parts), new NameFinder(students));
+        Map<Integer, List<RoundPlace>> byRound =
+                expectations.places().stream().collect(Collectors.groupingBy(RoundPlace::round));
+        return new Known(expectations, new Parts(parts), new NameFinder(students), byRound);
     }
 
     /** Whether the pattern, or the part, has such a round. */
@@ -72,10 +76,11 @@ record Known(Expectations expectations, Parts parts, NameFinder names) {
     }
 
     private List<RoundPlace> places(Optional<String> part, int round) {
-        Optional<List<String>> those = part.map(parts::members);
-        return expectations.places().stream()
-                .filter(place -> place.round() == round
-                        && those.map(names -> names.contains(place.part())).orElse(true))
-                .toList();
+        List<RoundPlace> all = byRound.getOrDefault(round, List.of());
+        if (part.isEmpty()) {
+            return all;
+        }
+        List<String> those = parts.members(part.get());
+        return all.stream().filter(place -> those.contains(place.part())).toList();
     }
 }

@@ -10,7 +10,8 @@ record Limits(List<Token> tokens, List<Mark> marks) {
     Optional<Mark> of(Mark right) {
         for (int index = 0; index < marks.size(); index++) {
             Mark mark = marks.get(index);
-            boolean round = mark.is(Kind.NUMBER) || mark.is(Kind.ROUNDS) && mark.rounds().size() == 1;
+            boolean round = mark.is(Kind.NUMBER)
+                    || mark.is(Kind.ROUNDS) && mark.rounds().size() == 1;
             if (round && upTo(mark.first()) && !says(right, mark)) {
                 return Optional.of(mark);
             }
@@ -30,11 +31,13 @@ record Limits(List<Token> tokens, List<Mark> marks) {
 
     private boolean upTo(int at) {
         int before = at - 1;
-        while (before > 0 && tokens.get(before).folded().matches("and|including|incl|the|end|of|with")) {
+        while (before > 0 && tokens.get(before).matches("and|including|incl|the|end|of|with")) {
             before--;
         }
         return before >= 0
-                && (tokens.get(before).folded().matches("until|till|til|upto|through")
-                        || tokens.get(before).is("to") && before > 0 && tokens.get(before - 1).folded().matches("up|down|out|way|right|through|thru"));
+                && (tokens.get(before).matches("until|till|til|upto|through")
+                        || tokens.get(before).is("to")
+                                && before > 0
+                                && tokens.get(before - 1).matches("up|down|out|way|right|through|thru"));
     }
 }

@@ -60,7 +60,18 @@ final class Marker {
     private void step() {
         if (inNoise()) {
             at++;
-        } else if (!(lineNumber() || target() || sign() || shift() || rounds() || name() || part() || again() || relative() || noBetween() || cue() || number())) {
+        } else if (!(lineNumber()
+                || target()
+                || sign()
+                || shift()
+                || rounds()
+                || name()
+                || part()
+                || again()
+                || relative()
+                || noBetween()
+                || cue()
+                || number())) {
             at++;
         }
     }
@@ -86,7 +97,8 @@ final class Marker {
         if (token.is(".") || token.is("!") || token.is("?") || token.is(";")) {
             return end();
         }
-        boolean star = token.is("*") && at + 1 < tokens.size() && tokens.get(at + 1).glued();
+        boolean star =
+                token.is("*") && at + 1 < tokens.size() && tokens.get(at + 1).glued();
         if (star && !(at > 0 && token.glued())) {
             return add(Kind.CORRECTION, "*", 1);
         }
@@ -166,7 +178,7 @@ final class Marker {
     private int source() {
         int noun = Cues.length(Cue.SOURCE, tokens, at);
         int verb = noun == 0 ? 0 : Cues.length(Cue.SAYS, tokens, at + noun);
-        boolean alone = noun == 1 && tokens.get(at).folded().matches("pattern|sheet|chart|book|plan");
+        boolean alone = noun == 1 && tokens.get(at).matches("pattern|sheet|chart|book|plan");
         return verb > 0 || alone ? noun + verb : 0;
     }
 
@@ -175,14 +187,18 @@ final class Marker {
         Mark last = marks.isEmpty() ? null : marks.get(marks.size() - 1);
         return tokens.get(at).is("not")
                 && last != null
-                && (last.is(Kind.TARGET) || last.is(Kind.JOINT) && marks.size() > 1 && marks.get(marks.size() - 2).is(Kind.TARGET));
+                && (last.is(Kind.TARGET)
+                        || last.is(Kind.JOINT)
+                                && marks.size() > 1
+                                && marks.get(marks.size() - 2).is(Kind.TARGET));
     }
 
     /** "did round 6 again", "made the head new", "pulled round 5 out". */
     private boolean again() {
         String verb = tokens.get(at).folded();
-        boolean makes = verb.matches("did|do|made|make|worked|crocheted");
-        if (!makes && !verb.matches("pulled|pull|pulling|took|take|taken|taking|ripped|rip|ripping|tore|undid")) {
+        boolean makes = Shape.matches(verb, "did|do|made|make|worked|crocheted");
+        if (!makes
+                && !Shape.matches(verb, "pulled|pull|pulling|took|take|taken|taking|ripped|rip|ripping|tore|undid")) {
             return false;
         }
         for (int next = at + 1; next < Math.min(tokens.size(), at + 6); next++) {
@@ -193,8 +209,8 @@ final class Marker {
             if (token.lineEnd() || token.kind() == Token.Kind.SIGN || count) {
                 return false;
             }
-            boolean anew = token.is("time") && tokens.get(next - 1).folded().matches("more|other|second|another|third|last");
-            if (makes && anew || token.folded().matches(makes ? "again|new|anew|afresh|over" : "out|back|apart|down|undone")) {
+            boolean anew = token.is("time") && tokens.get(next - 1).matches("more|other|second|another|third|last");
+            if (makes && anew || token.matches(makes ? "again|new|anew|afresh|over" : "out|back|apart|down|undone")) {
                 return add(Kind.PULLED_BACK, "again", 1);
             }
         }
@@ -208,7 +224,7 @@ final class Marker {
         }
         for (int next = at + 1; next < Math.min(tokens.size(), at + 5); next++) {
             if (NumberWords.at(tokens, next).isPresent()) {
-                return tokens.get(at + 1).folded().matches("counted|counts|makes|made|says|said|gets|got|has|thinks|found|sees")
+                return tokens.get(at + 1).matches("counted|counts|makes|made|says|said|gets|got|has|thinks|found|sees")
                         && add(Kind.OR, "relative", 1);
             }
         }
@@ -227,15 +243,21 @@ final class Marker {
     /** "C 30 I 31", "D & S both 24": initials where a count or another student's follow. */
     private Optional<NameFinder.Named> initials() {
         Optional<String> student = known.names().initials(tokens, at, speakers);
-        boolean lone = tokens.get(at).folded().matches("[ai]");
-        boolean led = at == 0 || !tokens.get(at - 1).word() || tokens.get(at - 1).folded().matches("and|n|for");
+        boolean lone = tokens.get(at).matches("[ai]");
+        boolean led =
+                at == 0 || !tokens.get(at - 1).word() || tokens.get(at - 1).matches("and|n|for");
         int next = at + 1;
-        boolean sign = next < tokens.size() && tokens.get(next).folded().matches("[:=&-]");
+        boolean sign = next < tokens.size() && tokens.get(next).matches("[:=&-]");
         boolean work = next < tokens.size()
                 && (NumberWords.at(tokens, next).isPresent()
                         || RoundLabels.at(tokens, next, known).isPresent()
-                        || tokens.get(next).folded().matches("and|n|both|has|got"));
-        return student.filter(name -> led && (sign || work && (!lone || next < tokens.size() && tokens.get(next).number())))
+                        || tokens.get(next).matches("and|n|both|has|got"));
+        return student.filter(name -> led
+                        && (sign
+                                || work
+                                        && (!lone
+                                                || next < tokens.size()
+                                                        && tokens.get(next).number())))
                 .map(name -> new NameFinder.Named(name, 1));
     }
 
@@ -247,7 +269,7 @@ final class Marker {
 
     /** "34 no 35". */
     private boolean noBetween() {
-        return tokens.get(at).folded().matches("no|nope")
+        return tokens.get(at).matches("no|nope")
                 && numberJustBefore()
                 && NumberWords.at(tokens, at + 1).isPresent()
                 && add(Kind.CORRECTION, "no", 1);
@@ -260,7 +282,11 @@ final class Marker {
 
     private boolean numberJustBefore() {
         int last = marks.size() - 1;
-        last -= last > 0 && marks.get(last).is(Kind.JOINT) && marks.get(last).text().equals(",") ? 1 : 0;
+        last -= last > 0
+                        && marks.get(last).is(Kind.JOINT)
+                        && marks.get(last).text().equals(",")
+                ? 1
+                : 0;
         return last >= 0 && marks.get(last).number() && at - marks.get(last).after() <= 1;
     }
 
@@ -273,7 +299,9 @@ final class Marker {
         for (Map.Entry<Cue, Kind> cue : LATER_CUES) {
             if (Cues.at(cue.getKey(), tokens, at)) {
                 int length = Cues.length(cue.getKey(), tokens, at);
-                String text = tokens.get(at + length - 1).is("wrong") ? WRONG : tokens.get(at).folded();
+                String text = tokens.get(at + length - 1).is("wrong")
+                        ? WRONG
+                        : tokens.get(at).folded();
                 return add(cue.getValue(), text, length);
             }
         }
@@ -282,7 +310,8 @@ final class Marker {
 
     /** "I'm on round" ends before "round", which belongs to the number after it. */
     private int beforeRound(int length) {
-        boolean round = length > 1 && Cues.is(Cue.ROUND, tokens.get(at + length - 1).folded());
+        boolean round =
+                length > 1 && Cues.is(Cue.ROUND, tokens.get(at + length - 1).folded());
         return round ? length - 1 : length;
     }
 
@@ -292,7 +321,7 @@ final class Marker {
         boolean numbered = begins
                 && tokens.get(at).number()
                 && at + 2 < tokens.size()
-                && tokens.get(at + 1).folded().matches("[.)]")
+                && tokens.get(at + 1).matches("[.)]")
                 && tokens.get(at + 1).glued();
         int next = at + 2;
         if (numbered
@@ -318,7 +347,7 @@ final class Marker {
         boolean stitches = after < tokens.size()
                 && Cues.is(Cue.STITCHES, tokens.get(after).folded())
                 && !(after + 1 < tokens.size()
-                        && tokens.get(after + 1).folded().matches("markers?|holders?|guides?|counters?|dictionary|books?"));
+                        && tokens.get(after + 1).matches("markers?|holders?|guides?|counters?|dictionary|books?"));
         if (onRound(number.get(), stitches)) {
             return true;
         }
@@ -338,7 +367,7 @@ final class Marker {
     /** "I'm on 25": the round being worked. */
     private boolean onRound(NumberWords.Found number, boolean stitches) {
         int after = at + number.length();
-        boolean bound = after < tokens.size() && tokens.get(after).folded().matches("for|on|in|at|of|the|[(:=]");
+        boolean bound = after < tokens.size() && tokens.get(after).matches("for|on|in|at|of|the|[(:=]");
         if (stitches || bound || !known.has(number.value()) || !Cues.onRound(tokens, at)) {
             return false;
         }
@@ -352,10 +381,10 @@ final class Marker {
     /** "20 done", "15 stitches in", "10 stitches of round 8": so many that no round ends with. */
     private void partOfRound(int value) {
         boolean some = !known.expects(value) && !known.expects(value - 1) && !known.expects(value + 1);
-        if (some && at < tokens.size() && tokens.get(at).folded().matches("done|in|into|of|made|worked|along")) {
-            boolean word = tokens.get(at).folded().matches("done|made|worked|along");
+        if (some && at < tokens.size() && tokens.get(at).matches("done|in|into|of|made|worked|along")) {
+            boolean word = tokens.get(at).matches("done|made|worked|along");
             boolean round = RoundLabels.at(tokens, at + 1, known).isPresent();
-            boolean into = tokens.get(at).folded().matches("into|of");
+            boolean into = tokens.get(at).matches("into|of");
             if (word || into && round || !into && !round) {
                 add(Kind.UNFINISHED, "part", 1);
             }
@@ -365,10 +394,10 @@ final class Marker {
     /** "42 expected, 41 got". */
     private boolean targetAfter(int after) {
         boolean due = after < tokens.size()
-                && tokens.get(after).folded().matches("expected|wanted|needed|due")
+                && tokens.get(after).matches("expected|wanted|needed|due")
                 && NumberWords.at(tokens, after + 1).isEmpty();
         boolean goal = after + 2 < tokens.size()
-                && tokens.get(after).folded().matches("is|was|being")
+                && tokens.get(after).matches("is|was|being")
                 && (tokens.get(after + 1).folded() + " " + tokens.get(after + 2).folded())
                         .matches("the (target|goal|aim|number|pattern|total)|what (the|it|i|we|was)|due .*|needed .*");
         return due || goal;
@@ -379,15 +408,21 @@ final class Marker {
         boolean of = at < tokens.size()
                 && (tokens.get(at).is("of")
                         || tokens.get(at).is("/") && tokens.get(at).glued());
-        boolean the = of && at + 1 < tokens.size() && tokens.get(at + 1).folded().matches("the|my");
+        boolean the = of && at + 1 < tokens.size() && tokens.get(at + 1).matches("the|my");
         Optional<NumberWords.Found> due = of ? NumberWords.at(tokens, at + (the ? 2 : 1)) : Optional.empty();
         boolean chain = at >= 2 && tokens.get(at - 2).is("/")
                 || due.isPresent()
                         && at + 1 + due.get().length() < tokens.size()
                         && tokens.get(at + 1 + due.get().length()).is("/");
-        boolean most = due.isPresent() && 2 * value >= due.get().value() || !tokens.get(Math.min(at, tokens.size() - 1)).is("/");
+        boolean most = due.isPresent() && 2 * value >= due.get().value()
+                || !tokens.get(Math.min(at, tokens.size() - 1)).is("/");
         if (due.isPresent() && !chain && most && known.expects(due.get().value())) {
-            put(Kind.TARGET, List.of(), due.get().value(), "", (the ? 2 : 1) + due.get().length());
+            put(
+                    Kind.TARGET,
+                    List.of(),
+                    due.get().value(),
+                    "",
+                    (the ? 2 : 1) + due.get().length());
         }
     }
 
@@ -398,8 +433,12 @@ final class Marker {
                         .isPresent();
         boolean ofPart = after < tokens.size()
                 && tokens.get(after).is("of")
-                && (known.parts().at(tokens, Math.min(after + 1, tokens.size() - 1)).isPresent()
-                        || known.parts().at(tokens, Math.min(after + 2, tokens.size() - 1)).isPresent());
+                && (known.parts()
+                                .at(tokens, Math.min(after + 1, tokens.size() - 1))
+                                .isPresent()
+                        || known.parts()
+                                .at(tokens, Math.min(after + 2, tokens.size() - 1))
+                                .isPresent());
         return !outOf && !ofPart && Noise.unitAfter(tokens, after) || Noise.wordBefore(tokens, at) && !afterNo();
     }
 

@@ -12,6 +12,9 @@ final class MessageReader {
     /** Marks of a sentence after which the end of a line ends it. */
     private static final int LONG_SENTENCE = 60;
 
+    /** Marks after which a sentence ends in any case: reading one takes longer than its length. */
+    private static final int LONGEST_SENTENCE = 160;
+
     private final Known known;
     private final Conversation conversation;
     private final List<Token> tokens;
@@ -53,7 +56,10 @@ final class MessageReader {
             if (index == marks.size() || marks.get(index).is(Kind.END) || endsLongSentence(index, from)) {
                 boolean asked = index < marks.size() && marks.get(index).text().contains("?");
                 sentence(marks.subList(from, index), asked);
-                from = index + 1;
+                boolean parts = index == marks.size()
+                        || marks.get(index).is(Kind.END)
+                        || marks.get(index).is(Kind.JOINT);
+                from = parts ? index + 1 : index;
             }
         }
         if (readings().isEmpty()) {
@@ -75,9 +81,10 @@ final class MessageReader {
 
     /** Lists go on line after line without a full stop; no sentence does. */
     private boolean endsLongSentence(int index, int from) {
-        return index - from > LONG_SENTENCE
-                && marks.get(index).is(Kind.JOINT)
-                && marks.get(index).text().equals("\n");
+        return index - from > LONGEST_SENTENCE
+                || index - from > LONG_SENTENCE
+                        && marks.get(index).is(Kind.JOINT)
+                        && marks.get(index).text().equals("\n");
     }
 
     /** The one round a message was about, for those who answer with a bare number. */
@@ -101,9 +108,10 @@ final class MessageReader {
     }
 
     private boolean introduces(Mark mark) {
-        boolean here = word(mark.after()).matches("here|speaking|again")
+        boolean here = Shape.matches(word(mark.after()), "here|speaking|again")
                 && !word(mark.first() - 1).equals("and");
-        boolean is = (word(mark.first() - 2) + " " + word(mark.first() - 1)).matches("this is|it is|i am|here is|name is|.* (its|im|heres)")
+        boolean is = (word(mark.first() - 2) + " " + word(mark.first() - 1))
+                        .matches("this is|it is|i am|here is|name is|.* (its|im|heres)")
                 && !(word(mark.after()).equals("s"));
         return here || is;
     }
@@ -126,15 +134,16 @@ final class MessageReader {
 
     private boolean alone(Mark name) {
         int before = name.first() - 1;
-        while (before > 0 && word(before).matches("love|from|regards|best|cheers|thanks|thank|you|yours|x+|,|-|–|—")) {
+        while (before > 0
+                && Shape.matches(word(before), "love|from|regards|best|cheers|thanks|thank|you|yours|x+|,|-|–|—")) {
             before--;
         }
         int after = name.after();
-        while (after < tokens.size() && word(after).matches("x+|[.,!]")) {
+        while (after < tokens.size() && Shape.matches(word(after), "x+|[.,!]")) {
             after++;
         }
         return before > 0
-                && word(before).matches("[\\n.!?]")
+                && Shape.matches(word(before), "[\\n.!?]")
                 && (after >= tokens.size() || tokens.get(after).lineEnd());
     }
 
@@ -146,8 +155,9 @@ final class MessageReader {
         Mark end = marks.get(marks.size() - 1);
 
         if (end.is(Kind.NAME)) {
-            filing.findings().replaceAll(finding ->
-                    finding instanceof Reading reading && reading.student().isEmpty()
+            filing.findings()
+                    .replaceAll(finding -> finding instanceof Reading reading
+                                    && reading.student().isEmpty()
                             ? reading.of(Optional.of(end.text()))
                             : finding);
         }
@@ -175,7 +185,8 @@ final class MessageReader {
         boolean silent = said.stream().noneMatch(mark -> mark.number() || mark.is(Kind.ROUNDS));
         correcting = silent && correcting
                 || said.stream()
-                        .anyMatch(mark -> mark.is(Kind.CORRECTION) && (silent || mark.text().equals(Marker.WRONG)));
+                        .anyMatch(mark -> mark.is(Kind.CORRECTION)
+                                && (silent || mark.text().equals(Marker.WRONG)));
     }
 
     /** Whether the sentence before began to put something right: "Found it! 36". */
@@ -225,7 +236,7 @@ final class MessageReader {
         }
         Mark first = numbers.get(0);
         Mark last = numbers.get(numbers.size() - 1);
-        boolean bound = word(last.first() - 1).matches("on|for|of|at") && known.has(part, last.value());
+        boolean bound = Shape.matches(word(last.first() - 1), "on|for|of|at") && known.has(part, last.value());
         if (numbers.size() == 1) {
             return Optional.of(last).filter(round -> bound && !known.expects(round.value()));
         }
@@ -249,7 +260,8 @@ final class MessageReader {
     /** "Nico 11, Kofi not yet": whose round it is, where the sentence names somebody before. */
     private static Optional<String> named(List<Mark> said, Unfinished found) {
         return said.stream()
-                .filter(mark -> mark.is(Kind.NAME) && mark.span().start() < found.span().end())
+                .filter(mark ->
+                        mark.is(Kind.NAME) && mark.span().start() < found.span().end())
                 .reduce((first, second) -> second)
                 .map(Mark::text);
     }
@@ -361,11 +373,10 @@ final class MessageReader {
 
     boolean answered(List<Integer> rounds) {
         return readings().stream()
-                .anyMatch(reading ->
-                        rounds.contains(reading.from())
-                                && !reading.doubtful()
-                                && reading.student().equals(student())
-                                && (part.isEmpty() || filing.parts(part).contains(reading.part())));
+                .anyMatch(reading -> rounds.contains(reading.from())
+                        && !reading.doubtful()
+                        && reading.student().equals(student())
+                        && (part.isEmpty() || filing.parts(part).contains(reading.part())));
     }
 
     Optional<String> part() {

@@ -25,8 +25,8 @@ public final class MessagesReader {
                     + "|session|week|homework|total|sts|stitches|hook|yarn|thanks|photo|attachment|sorry|yes|no|oh|well|also|all|first|last|next|up|the|my|our|for|from|in|on|after|and|(mon|tues|wednes|thurs|fri|satur|sun)day|weekend|morning|evening|afternoon|night|good|great|hooray|yay|found|re[a-z]+ed|undid|un[a-z]+ed)\\b.*|.*\\d.*"
                     + "|.*\\b(rounds?|rnds?|rows?|stitches|sts|counts?)\\b.*");
 
-    private static final Pattern A_NAME =
-            Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:(?:[ &+,]+|,? and )\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}(?: ?\\(\\p{L}+\\))?");
+    private static final Pattern A_NAME = Pattern.compile(
+            "\\p{Lu}[\\p{L}\\p{M}'’.-]*(?:(?:[ &+,]+|,? and )\\p{Lu}[\\p{L}\\p{M}'’.-]*){0,3}(?: ?\\(\\p{L}+\\))?");
 
     private final Known known;
 
@@ -67,7 +67,10 @@ public final class MessagesReader {
             return false;
         }
         Speaker speaker = Speaker.of(Optional.of(name), known.names());
-        return speaker.teacher() || (known.names().knowsNobody() ? stranger(name) : !speaker.students().isEmpty());
+        return speaker.teacher()
+                || (known.names().knowsNobody()
+                        ? stranger(name)
+                        : !speaker.students().isEmpty());
     }
 
     private boolean stranger(String name) {
@@ -93,21 +96,35 @@ public final class MessagesReader {
                 kept.add(finding);
             }
         }
-        kept.removeIf(finding -> finding instanceof Unplaced unplaced && finishedSince(unplaced, kept));
+        Map<List<Object>, Integer> counted = counted(kept);
+        kept.removeIf(finding -> finding instanceof Unplaced unplaced && finishedSince(unplaced, counted));
         kept.sort(Comparator.comparingInt(finding -> finding.source().start()));
         return kept;
     }
 
     /** "Still on round 7" says nothing once the same student's count of it has come. */
-    private static boolean finishedSince(Unplaced unplaced, List<Finding> findings) {
+    private static boolean finishedSince(Unplaced unplaced, Map<List<Object>, Integer> counted) {
         return unplaced.reason() == Unplaced.Reason.UNFINISHED
                 && unplaced.student().isPresent()
                 && !unplaced.rounds().isEmpty()
-                && findings.stream()
-                        .anyMatch(finding -> finding instanceof Reading reading
-                                && reading.student().equals(unplaced.student())
-                                && reading.source().start() > unplaced.source().start()
-                                && reading.rounds().containsAll(unplaced.rounds()));
+                && unplaced.rounds().stream()
+                        .allMatch(round -> counted.getOrDefault(List.of(unplaced.student(), round), 0)
+                                > unplaced.source().start());
+    }
+
+    /** Where in the text each student's round was counted last. */
+    private static Map<List<Object>, Integer> counted(List<Finding> findings) {
+        Map<List<Object>, Integer> counted = new HashMap<>();
+        for (Finding finding : findings) {
+            if (finding instanceof Reading reading) {
+                reading.rounds()
+                        .forEach(round -> counted.merge(
+                                List.of(reading.student(), round),
+                                reading.source().start(),
+                                Math::max));
+            }
+        }
+        return counted;
     }
 
     /** What is only inferred does not stand against a count that was told. */

@@ -43,7 +43,8 @@ public final class NameFinder {
         for (String name : names) {
             String[] words = Folding.fold(name).strip().split("[\\s.-]+");
             if (words.length > 1 && words[words.length - 1].length() >= SHORTEST_SURNAME) {
-                last.computeIfAbsent(words[words.length - 1], word -> new ArrayList<>()).add(name);
+                last.computeIfAbsent(words[words.length - 1], word -> new ArrayList<>())
+                        .add(name);
             }
         }
         last.forEach(this::alone);
@@ -62,13 +63,14 @@ public final class NameFinder {
                 .collect(Collectors.joining());
         Stream.of(letters, letters.isEmpty() ? "" : letters.substring(0, letters.offsetByCodePoints(0, 1)))
                 .distinct()
-                .forEach(some -> initials.computeIfAbsent(some, key -> new ArrayList<>()).add(name));
+                .forEach(some ->
+                        initials.computeIfAbsent(some, key -> new ArrayList<>()).add(name));
     }
 
     /** The student with these initials, where there is one and only one: "C", "O.B.". */
     Optional<String> initials(List<Token> tokens, int at, List<String> first) {
         Token token = tokens.get(at);
-        if (!token.capital() || token.folded().matches(SMALL_WORDS)) {
+        if (!token.capital() || token.matches(SMALL_WORDS)) {
             return Optional.empty();
         }
         List<String> near = initials.getOrDefault(token.folded(), List.of()).stream()

@@ -12,6 +12,10 @@ final class Noise {
             "(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|december)\\b\\.?";
     private static final String DAY = "\\d{1,2}(?:st|nd|rd|th)?";
 
+    /** No shape is without a digit or a word for a time. */
+    private static final Pattern NUMBER =
+            Pattern.compile("\\d|half|quarter|clock|http|www|@|tension|gauge", Pattern.CASE_INSENSITIVE);
+
     private static final List<Pattern> SHAPES = List.of(
             shape("https?://\\S{1,400}|www\\.\\S{1,400}|(?<!\\S)\\S{1,64}@\\S{1,100}\\.\\S{1,20}"),
             shape("(?:\\+|\\b0)\\d[\\d -]{7,16}\\d"),
@@ -31,8 +35,10 @@ final class Noise {
                     "[£$€]\\s?\\d{1,6}(?:[.,]\\d{1,6})?|\\b\\d{1,6}(?:[.,]\\d{1,6})?\\s?(?:£|€|quid|pounds?|euros?|dollars?|pence|cents)(?:\\s\\d{2}\\b)?"),
             shape(
                     "\\b\\d{1,6}(?:[.,]\\d{1,6})?\\s?(?:mm|cm|km|kg|g|gr|grams?|grammes?|oz|ml|m|metres?|meters?|yds?|yards?|ft|inch(?:es)?|%|°|degrees?|ply)(?![a-z\\d])"),
-            shape("\\b\\d{1,2}/\\d{1,2}\\s{1,3}(?:cotton|yarn|wool|thread)\\b|\\b(?:cotton|yarn|wool|thread)\\s{1,3}\\d{1,2}/\\d{1,2}\\b"),
-            shape("\\b\\d{1,4}[a-z]?\\s{1,3}(?:\\w{1,20}\\s{1,3}){0,2}(?:road|street|lane|avenue|drive|close|crescent|terrace)\\b"),
+            shape(
+                    "\\b\\d{1,2}/\\d{1,2}\\s{1,3}(?:cotton|yarn|wool|thread)\\b|\\b(?:cotton|yarn|wool|thread)\\s{1,3}\\d{1,2}/\\d{1,2}\\b"),
+            shape(
+                    "\\b\\d{1,4}[a-z]?\\s{1,3}(?:\\w{1,20}\\s{1,3}){0,2}(?:road|street|lane|avenue|drive|close|crescent|terrace)\\b"),
             shape("\\b\\d{1,6}[.]\\d{1,6}\\b(?!\\s{0,3}[.=:)])"),
             shape("\\b(?:size|hook|needle)\\s{0,3}(?:no\\.?\\s{0,3}|is\\s{1,3}|a\\s{1,3})?\\d{1,6}(?:[.,/]\\d{1,6})?"),
             shape(
@@ -52,6 +58,9 @@ final class Noise {
     /** The stretches of a message to pass over, in no order. */
     static List<Span> in(String text, Span stretch) {
         List<Span> found = new ArrayList<>();
+        if (!NUMBER.matcher(text).region(stretch.start(), stretch.end()).find()) {
+            return found;
+        }
         for (Pattern shape : SHAPES) {
             Matcher matcher = shape.matcher(text).region(stretch.start(), stretch.end());
             while (matcher.find()) {
@@ -67,8 +76,10 @@ final class Noise {
             return false;
         }
         Token next = tokens.get(after);
-        boolean kiss = next.folded().matches("x+")
-                && (after + 1 >= tokens.size() || !tokens.get(after + 1).word() && !tokens.get(after + 1).number());
+        boolean kiss = next.matches("x+")
+                && (after + 1 >= tokens.size()
+                        || !tokens.get(after + 1).word()
+                                && !tokens.get(after + 1).number());
         if (kiss || Cues.is(Cue.STITCHES, next.folded()) || next.capital() && !next.glued()) {
             return false;
         }

@@ -1,6 +1,7 @@
 package roundwright.group.messages;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,16 +33,19 @@ final class Parts {
     private final NameFinder finder;
     private final Map<String, List<String>> called = new LinkedHashMap<>();
 
+    private final Set<String> beginnings = new HashSet<>();
+
     Parts(List<String> names) {
         this.names = List.copyOf(names);
         this.finder = new NameFinder(names);
         names.forEach(this::sides);
-        called.values().removeIf(List::isEmpty);
+        called.keySet().forEach(name -> beginnings.add(name.split(" ")[0]));
     }
 
     private void sides(String name) {
         String[] words = Folding.fold(name).strip().split("[\\s-]+");
-        called.computeIfAbsent(String.join(" ", words), key -> new ArrayList<>()).add(name);
+        called.computeIfAbsent(String.join(" ", words), key -> new ArrayList<>())
+                .add(name);
         if (words.length == 2) {
             boolean side = words[0].matches("left|right");
             String thing = words[1].matches("\\d+|[a-z]") ? words[0] : words[1];
@@ -85,14 +89,16 @@ final class Parts {
     }
 
     private Optional<Named> spelt(List<Token> tokens, int at) {
-        for (int length = Math.min(MOST_WORDS, tokens.size() - at); length > 0; length--) {
+        boolean begins = beginnings.contains(tokens.get(at).folded());
+        for (int length = !begins ? 0 : Math.min(MOST_WORDS, tokens.size() - at); length > 0; length--) {
             List<String> parts = called.get(words(tokens, at, length));
             if (parts != null) {
                 String name = parts.size() == 1 ? parts.get(0) : words(tokens, at, length);
                 return Optional.of(new Named(name, length));
             }
         }
-        return finder.at(tokens, at).filter(named -> !Cues.saysSomething(tokens.get(at).folded()));
+        return finder.at(tokens, at)
+                .filter(named -> !Cues.saysSomething(tokens.get(at).folded()));
     }
 
     private static String words(List<Token> tokens, int at, int length) {
@@ -102,8 +108,11 @@ final class Parts {
     /** "L r4 12, R r4 11", "left: 12": a side alone, before a round or a colon. */
     private Optional<Named> side(List<Token> tokens, int at) {
         String word = tokens.get(at).folded();
-        boolean side = word.matches("left|right") || word.matches("[lr]") && tokens.get(at).capital();
-        if (!side || !(roundAt(tokens, at + 1) || at + 1 < tokens.size() && tokens.get(at + 1).folded().matches("[:=]"))) {
+        boolean side = Shape.matches(word, "left|right")
+                || Shape.matches(word, "[lr]") && tokens.get(at).capital();
+        if (!side
+                || !(roundAt(tokens, at + 1)
+                        || at + 1 < tokens.size() && tokens.get(at + 1).matches("[:=]"))) {
             return Optional.empty();
         }
         List<String> those = names.stream()
@@ -129,12 +138,18 @@ final class Parts {
     }
 
     private static boolean guessable(String words) {
-        return words.length() >= SHORTEST_TO_GUESS && !words.matches("had|heard|ahead|hand|bad|lad") && !Cues.saysSomething(words);
+        return words.length() >= SHORTEST_TO_GUESS
+                && !Shape.matches(words, "had|heard|ahead|hand|bad|lad")
+                && !Cues.saysSomething(words);
     }
 
     private static boolean slip(String words, String name) {
         boolean otherLetter = words.length() == name.length()
-                && !words.chars().sorted().boxed().toList().equals(name.chars().sorted().boxed().toList());
+                && !words.chars()
+                        .sorted()
+                        .boxed()
+                        .toList()
+                        .equals(name.chars().sorted().boxed().toList());
         return !name.isEmpty()
                 && words.charAt(0) == name.charAt(0)
                 && (!otherLetter || name.contains(" "))
@@ -155,14 +170,19 @@ final class Parts {
             return false;
         }
         int next = at + part.length();
-        while (next < tokens.size() && tokens.get(next).folded().matches("is|are|was|really|so|still|s|a|bit|now")) {
+        while (next < tokens.size() && tokens.get(next).matches("is|are|was|really|so|still|s|a|bit|now")) {
             next++;
         }
-        boolean pain = next < tokens.size() && tokens.get(next).folded().matches(PAIN) && !roundAt(tokens, next);
-        boolean mine = at > 0 && tokens.get(at - 1).folded().matches("my|your|her|his|the|own");
-        boolean idiom = mine && at > 1 && tokens.get(at - 1).is("my") && tokens.get(at - 2).folded().matches(OWN)
+        boolean pain = next < tokens.size() && tokens.get(next).matches(PAIN) && !roundAt(tokens, next);
+        boolean mine = at > 0 && tokens.get(at - 1).matches("my|your|her|his|the|own");
+        boolean idiom = mine
+                        && at > 1
+                        && tokens.get(at - 1).is("my")
+                        && tokens.get(at - 2).matches(OWN)
                 || at > 2 && words(tokens, at - 3, 2).equals("top of") && !workFollows(tokens, next);
-        return pain || idiom && !workFollows(tokens, next) || at > 0 && tokens.get(at - 1).is("sore");
+        return pain
+                || idiom && !workFollows(tokens, next)
+                || at > 0 && tokens.get(at - 1).is("sore");
     }
 
     private static boolean workFollows(List<Token> tokens, int next) {

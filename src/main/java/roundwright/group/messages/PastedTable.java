@@ -24,8 +24,20 @@ record PastedTable(Span span, List<Cell> cells) {
 
     private static final int LONGEST_LINE = 400;
     private static final int MOST_COLUMNS = 80;
+    /** Lines without a count after which a table has ended. */
+    private static final int MOST_EMPTY = 20;
+
     private static final List<Pattern> SEPARATORS = List.of(
-            Pattern.compile("\t"), Pattern.compile("\\|"), Pattern.compile(";"), Pattern.compile(","), Pattern.compile(" {2,}"));
+            Pattern.compile("\t"),
+            Pattern.compile("\\|"),
+            Pattern.compile(";"),
+            Pattern.compile(","),
+            Pattern.compile(" {2,}"));
+    /** A cell that names rounds, beside a sign between cells. */
+    private static final Pattern HEAD = Pattern.compile(
+            "(?:^|[\\t|;,]| {2}) {0,2}(?:rounds?|rnds?|rd|rows?|r)(?: ?(?:no|nr|number))?[ .]{0,2}(?:\\d{1,3} {0,2})?(?:$|[\\t|;,]| {2})",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern RULE = Pattern.compile("[-|+:= ]{3,}");
 
     static List<PastedTable> in(String text, Known known) {
@@ -46,14 +58,18 @@ record PastedTable(Span span, List<Cell> cells) {
     }
 
     private static Optional<PastedTable> at(String text, Span head, Known known) {
-        if (head.end() - head.start() > LONGEST_LINE || head.end() - head.start() < 3) {
+        boolean possible = head.length() > 2
+                && head.length() <= LONGEST_LINE
+                && HEAD.matcher(text).region(head.start(), head.end()).find();
+        if (!possible) {
             return Optional.empty();
         }
         for (Pattern separator : SEPARATORS) {
             List<Span> heads = cells(text, head, separator);
             if (heads.size() > 1 && heads.stream().anyMatch(cell -> Column.ofRounds(cell.of(text)))) {
-                List<Column> columns =
-                        heads.stream().map(cell -> Column.headed(cell.of(text), known)).toList();
+                List<Column> columns = heads.stream()
+                        .map(cell -> Column.headed(cell.of(text), known))
+                        .toList();
                 Optional<PastedTable> table =
                         makesSense(columns) ? rows(text, head, separator, columns, known) : Optional.empty();
                 if (table.isPresent()) {
@@ -69,7 +85,8 @@ record PastedTable(Span span, List<Cell> cells) {
         return rounds && (has(columns, Column.Kind.COUNT) || has(columns, Column.Kind.OF_STUDENT))
                 || !rounds
                         && has(columns, Column.Kind.OF_ROUND)
-                        && (columns.get(0).kind() == Column.Kind.NAME || columns.get(0).kind() == Column.Kind.OTHER);
+                        && (columns.get(0).kind() == Column.Kind.NAME
+                                || columns.get(0).kind() == Column.Kind.OTHER);
     }
 
     private static boolean has(List<Column> columns, Column.Kind kind) {
@@ -80,14 +97,17 @@ record PastedTable(Span span, List<Cell> cells) {
             String text, Span head, Pattern separator, List<Column> columns, Known known) {
         List<Cell> found = new ArrayList<>();
         int end = head.end();
-        while (end + 1 < text.length()) {
+        int empty = 0;
+        while (end + 1 < text.length() && empty < MOST_EMPTY) {
             Span line = line(text, end + 1);
             List<Span> cells = line.length() > LONGEST_LINE ? List.of() : cells(text, line, separator);
             boolean rule = RULE.matcher(line.of(text).strip()).matches();
             if (!rule && (cells.size() < 2 || cells.size() > columns.size() + 1)) {
                 break;
             }
-            found.addAll(rule ? List.of() : new TableRow(text, cells, columns, known).counts());
+            List<Cell> counts = rule ? List.of() : new TableRow(text, cells, columns, known).counts();
+            found.addAll(counts);
+            empty = counts.isEmpty() ? empty + 1 : 0;
             end = line.end();
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(new PastedTable(new Span(head.start(), end), found));
@@ -99,7 +119,9 @@ record PastedTable(Span span, List<Cell> cells) {
         Matcher signs = separator.matcher(text).region(line.start(), line.end());
         int from = line.start();
         while (cells.size() < MOST_COLUMNS && signs.find()) {
-            if (!(cells.isEmpty() && new Span(from, signs.start()).of(text).isBlank() && separator.pattern().equals("\\|"))) {
+            if (!(cells.isEmpty()
+                    && new Span(from, signs.start()).of(text).isBlank()
+                    && separator.pattern().equals("\\|"))) {
                 cells.add(new Span(from, signs.start()));
             }
             from = signs.end();

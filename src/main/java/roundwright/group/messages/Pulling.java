@@ -13,9 +13,8 @@ record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
     boolean before(Mark count) {
         return message.hasPulledBack()
                 || marks.stream()
-                        .anyMatch(mark ->
-                                mark.is(Kind.PULLED_BACK)
-                                        && (mark.first() < count.first() || afterPulling(mark) || now(count, mark)));
+                        .anyMatch(mark -> mark.is(Kind.PULLED_BACK)
+                                && (mark.first() < count.first() || afterPulling(mark) || now(count, mark)));
     }
 
     /** "It's 30 now, had to rip it". */
@@ -41,16 +40,16 @@ record Pulling(MessageReader message, List<Token> tokens, List<Mark> marks) {
     }
 
     private boolean told(int after) {
-        return after < tokens.size() && tokens.get(after).folded().matches("[:=]|is|now");
+        return after < tokens.size() && tokens.get(after).matches("[:=]|is|now");
     }
 
     /** "Pulled back to round 8": where the work stands, not what was counted. */
     boolean isTarget(Mark mark) {
         int at = mark.first() - 1;
-        while (at > 0 && tokens.get(at).folded().matches("the|end|of|start|beginning")) {
+        while (at > 0 && tokens.get(at).matches("the|end|of|start|beginning")) {
             at--;
         }
-        boolean to = at >= 0 && tokens.get(at).folded().matches("to|until|till");
+        boolean to = at >= 0 && tokens.get(at).matches("to|until|till");
         int end = to ? at : mark.first();
         boolean few = mark.number() && mark.value() <= FEW && !told(mark.after());
         return Cues.before(Cue.PULLED_BACK, tokens, end) && (to || few)

@@ -63,6 +63,9 @@ public record Reading(
                 List.of());
     }
 
+    /** Earlier counts of the same rounds that are kept. */
+    private static final int MOST_BEFORE = 20;
+
     public boolean doubtful() {
         return confidence < DOUBTFUL;
     }
@@ -92,7 +95,7 @@ public record Reading(
             all.add(new Earlier(earlier.count, earlier.pulledBack, earlier.at, earlier.source));
         }
         all.addAll(before);
-        return copy(student, part, all);
+        return copy(student, part, all.subList(Math.max(0, all.size() - MOST_BEFORE), all.size()));
     }
 
     private Reading copy(Optional<String> who, Optional<String> ofPart, List<Earlier> earlier) {

@@ -15,8 +15,8 @@ final class RoundLabels {
 
     /** "Round VII"; a lone "i" is more often a person. */
     private static final List<String> ROMAN = List.of(
-            "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii", "xiii", "xiv", "xv", "xvi", "xvii",
-            "xviii", "xix", "xx");
+            "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii", "xiii", "xiv", "xv", "xvi",
+            "xvii", "xviii", "xix", "xx");
 
     private final List<Token> tokens;
     private final Known known;
@@ -34,7 +34,9 @@ final class RoundLabels {
         }
         Optional<Found> ordinal = ordinal(tokens, at);
         return ordinal.or(() -> toldOrdinal(tokens, at, known))
-                .or(() -> numberFirst(tokens, at, known)).or(() -> onwards(tokens, at)).or(() -> new RoundLabels(tokens, known).label(at));
+                .or(() -> numberFirst(tokens, at, known))
+                .or(() -> onwards(tokens, at))
+                .or(() -> new RoundLabels(tokens, known).label(at));
     }
 
     private static Optional<Found> ordinal(List<Token> tokens, int at) {
@@ -47,16 +49,21 @@ final class RoundLabels {
 
     /** "tenth: 36", "the 7th was 42": the word is left out. */
     private static Optional<Found> toldOrdinal(List<Token> tokens, int at, Known known) {
-        return NumberWords.ordinal(tokens, at).filter(found -> known.has(found.value())).flatMap(found -> {
-            int next = at + found.length();
-            boolean one = next < tokens.size() && tokens.get(next).is("one");
-            int told = next + (one ? 1 : 0);
-            boolean tells = told < tokens.size() && tokens.get(told).folded().matches("[:=-]|is|was|has|had|gave|came|–");
-            boolean counted = tells && fits(tokens, told + 1, found.value(), known)
-                    || fits(tokens, told, found.value(), known)
-                    || found.length() > 1 && countAhead(tokens, told, found.value(), known);
-            return counted ? Optional.of(new Found(List.of(found.value()), told - at)) : Optional.<Found>empty();
-        });
+        return NumberWords.ordinal(tokens, at)
+                .filter(found -> known.has(found.value()))
+                .flatMap(found -> {
+                    int next = at + found.length();
+                    boolean one = next < tokens.size() && tokens.get(next).is("one");
+                    int told = next + (one ? 1 : 0);
+                    boolean tells =
+                            told < tokens.size() && tokens.get(told).matches("[:=-]|is|was|has|had|gave|came|–");
+                    boolean counted = tells && fits(tokens, told + 1, found.value(), known)
+                            || fits(tokens, told, found.value(), known)
+                            || found.length() > 1 && countAhead(tokens, told, found.value(), known);
+                    return counted
+                            ? Optional.of(new Found(List.of(found.value()), told - at))
+                            : Optional.<Found>empty();
+                });
     }
 
     private static boolean fits(List<Token> tokens, int at, int round, Known known) {
@@ -78,7 +85,9 @@ final class RoundLabels {
     /** "the 5 round", "7. Runde". */
     private static Optional<Found> numberFirst(List<Token> tokens, int at, Known known) {
         Token number = tokens.get(at);
-        boolean dot = at + 1 < tokens.size() && tokens.get(at + 1).is(".") && tokens.get(at + 1).glued();
+        boolean dot = at + 1 < tokens.size()
+                && tokens.get(at + 1).is(".")
+                && tokens.get(at + 1).glued();
         int word = at + (dot ? 2 : 1);
         boolean round = number.number()
                 && known.has(number.value())
@@ -89,8 +98,9 @@ final class RoundLabels {
             return Optional.empty();
         }
         Optional<NumberWords.Found> next = NumberWords.at(tokens, word + 1);
-        boolean counted = next.isPresent() && known.near(Optional.empty(), number.value(), next.get().value(), 3);
-        boolean said = at > 0 && tokens.get(at - 1).folded().matches("the|in|on|of|my|for|this|now");
+        boolean counted = next.isPresent()
+                && known.near(Optional.empty(), number.value(), next.get().value(), 3);
+        boolean said = at > 0 && tokens.get(at - 1).matches("the|in|on|of|my|for|this|now");
         return counted || said && next.isEmpty()
                 ? Optional.of(new Found(List.of(number.value()), word + 1 - at))
                 : Optional.empty();
@@ -104,7 +114,7 @@ final class RoundLabels {
         int next = at + 1 + Cues.length(Cue.ROUND, tokens, at + 1);
         return NumberWords.at(tokens, next)
                 .filter(found -> next + found.length() < tokens.size()
-                        && tokens.get(next + found.length()).folded().matches("on|onwards|onward|upwards"))
+                        && tokens.get(next + found.length()).matches("on|onwards|onward|upwards"))
                 .map(found -> new Found(List.of(found.value()), next + found.length() + 1 - at));
     }
 
@@ -127,7 +137,7 @@ final class RoundLabels {
         next += first.get().length();
         boolean count =
                 !known.has(first.get().value()) && known.expects(first.get().value());
-        if (count || next < tokens.size() && tokens.get(next).folded().matches("times|x|more")) {
+        if (count || next < tokens.size() && tokens.get(next).matches("times|x|more")) {
             return Optional.empty();
         }
         int end = more(next);

@@ -3,7 +3,6 @@ package roundwright.group.messages;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import roundwright.group.messages.BareNumbers.Placed;
 import roundwright.group.messages.Mark.Kind;
@@ -60,7 +59,9 @@ final class RunReader {
     /** "r10 is the same": as the round before; "same for me on r7": as another has it; "same as r12": as that round. */
     private void same(List<Integer> rounds, Mark same, double less) {
         List<Reading> before = message.readings();
-        boolean model = run.first(Kind.ROUNDS).map(label -> label.first() == same.after()).orElse(false);
+        boolean model = run.first(Kind.ROUNDS)
+                .map(label -> label.first() == same.after())
+                .orElse(false);
         boolean another = model || before.isEmpty();
         if (!(another && message.sameAsAnother(same, rounds)) && !model && !before.isEmpty()) {
             int count = before.get(before.size() - 1).count();
@@ -109,7 +110,9 @@ final class RunReader {
         }
         if (!labelled.isEmpty()) {
             place(labelled, numbers);
-        } else if (contradictory() || !sentence.sideBySide(numbers) || bare.following(round).isEmpty()) {
+        } else if (contradictory()
+                || !sentence.sideBySide(numbers)
+                || bare.following(round).isEmpty()) {
             choose(round, sureness);
         } else {
             place(bare.following(round), numbers);
@@ -200,7 +203,8 @@ final class RunReader {
     private boolean belongsTo(List<Integer> pending) {
         boolean open = !message.answered(pending)
                 || run.startsWith("so") && run.first(Kind.NUMBER).isPresent()
-                || sentence.corrects() || run.has(Kind.PULLED_BACK);
+                || sentence.corrects()
+                || run.has(Kind.PULLED_BACK);
         return open
                 && numbers.stream()
                         .anyMatch(number -> Sureness.possible(known, message.part(), pending.get(0), number.value()));

@@ -75,9 +75,12 @@ final class SentenceReader {
                 .findFirst();
         Optional<Mark> end = right.flatMap(mark -> new Limits(tokens, marks).of(mark));
         if (end.isPresent()) {
-            int last = end.get().is(Kind.NUMBER) ? end.get().value() : Collections.max(end.get().rounds());
+            int last = end.get().is(Kind.NUMBER)
+                    ? end.get().value()
+                    : Collections.max(end.get().rounds());
             marks.stream()
-                    .filter(mark -> mark.is(Kind.PART) && mark.first() < end.get().first())
+                    .filter(mark ->
+                            mark.is(Kind.PART) && mark.first() < end.get().first())
                     .findFirst()
                     .ifPresent(part -> message.part(part.text()));
             if (known.has(message.part(), last)) {
@@ -98,8 +101,7 @@ final class SentenceReader {
                 .map(Mark::text)
                 .distinct()
                 .toList();
-        boolean andI = group.stream()
-                        .anyMatch(mark -> mark.is(Kind.SELF) && mark.text().matches("i|me|mine"))
+        boolean andI = group.stream().anyMatch(mark -> mark.is(Kind.SELF) && Shape.matches(mark.text(), "i|me|mine"))
                 || IntStream.range(
                                 marks.get(0).first(),
                                 marks.get(marks.size() - 1).after())
@@ -117,7 +119,8 @@ final class SentenceReader {
     /** What stands near "both", on the side of a count where it stands itself; nothing where nobody says "both". */
     private List<Mark> together() {
         int both = IntStream.range(0, marks.size())
-                .filter(index -> marks.get(index).is(Kind.ALL) && marks.get(index).text().equals("both"))
+                .filter(index ->
+                        marks.get(index).is(Kind.ALL) && marks.get(index).text().equals("both"))
                 .findFirst()
                 .orElse(-1);
         if (both < 0) {
@@ -139,7 +142,9 @@ final class SentenceReader {
     private void until() {
         for (int index = 0; index + 1 < marks.size(); index++) {
             Mark end = marks.get(index + 1);
-            if (marks.get(index).is(Kind.UNTIL) && !used.contains(end) && (end.is(Kind.NUMBER) || end.is(Kind.ROUNDS))) {
+            if (marks.get(index).is(Kind.UNTIL)
+                    && !used.contains(end)
+                    && (end.is(Kind.NUMBER) || end.is(Kind.ROUNDS))) {
                 used.add(end);
                 int last = end.is(Kind.NUMBER)
                         ? end.value()
@@ -215,7 +220,7 @@ final class SentenceReader {
 
     private boolean smallWords(int from, int to) {
         return IntStream.range(from, to)
-                .allMatch(at -> tokens.get(at).folded().matches("of|on|the|my|in|\\(|for|his|her|s|:|,"));
+                .allMatch(at -> tokens.get(at).matches("of|on|the|my|in|\\(|for|his|her|s|:|,"));
     }
 
     /** "35 on round 5 of the body", "12 in lantern round 2". */
@@ -274,7 +279,8 @@ final class SentenceReader {
     private void number(Mark mark) {
         if (!pulling.isTarget(mark)) {
             run.add(mark);
-        } else if (word(mark.first() - 1).matches("to|of|until|till") && known.has(message.part(), mark.value())) {
+        } else if (Shape.matches(word(mark.first() - 1), "to|of|until|till")
+                && known.has(message.part(), mark.value())) {
             flush();
             message.pending(List.of(mark.value()));
             message.pulledTo(mark.value());
@@ -299,8 +305,7 @@ final class SentenceReader {
     /** "r8 & r9", "r8 done and r9 done": nothing else is said of the rounds before. */
     private boolean onlyJoints(Mark label) {
         int at = label.first() - 1;
-        while (at >= 0
-                && tokens.get(at).folded().matches("and|then|also|both|the|done|finished|[,&+/:-]|plus|with|for")) {
+        while (at >= 0 && tokens.get(at).matches("and|then|also|both|the|done|finished|[,&+/:-]|plus|with|for")) {
             at--;
         }
         int end = at + 1;
@@ -325,10 +330,10 @@ final class SentenceReader {
     }
 
     private void self(Mark mark) {
-        boolean andI = mark.text().matches("i|me") && word(mark.first() - 1).matches("and|&");
+        boolean andI = Shape.matches(mark.text(), "i|me") && Shape.matches(word(mark.first() - 1), "and|&");
         boolean sender =
                 message.student().equals(message.speaker().students().stream().findFirst());
-        if (!andI && !sender && mark.text().matches("mine|my|i|im|ive")) {
+        if (!andI && !sender && Shape.matches(mark.text(), "mine|my|i|im|ive")) {
             flush();
             message.speakingOfSelf();
         }
@@ -416,34 +421,37 @@ final class SentenceReader {
     }
 
     double doubt() {
-        boolean another = marks.stream()
-                .anyMatch(mark -> mark.is(Kind.OR) && mark.text().equals("relative"));
+        boolean another =
+                marks.stream().anyMatch(mark -> mark.is(Kind.OR) && mark.text().equals("relative"));
         return another ? Sureness.EITHER : marks.stream().anyMatch(mark -> mark.is(Kind.DOUBT)) ? Sureness.DOUBT : 1;
     }
 
     /** Whether a word stands between two marks that makes the second the count of the first. */
     boolean tells(Mark label, Mark count) {
         return IntStream.range(label.after(), count.first())
-                .anyMatch(at -> tokens.get(at)
-                        .folded()
-                        .matches("[:=)>→–-]|is|was|has|had|have|got|came|gives|gave|made|makes|with|ended|at|mended|fixed|sorted|corrected|repaired|redone"));
+                .anyMatch(
+                        at -> tokens.get(at)
+                                .matches(
+                                        "[:=)>→–-]|is|was|has|had|have|got|came|gives|gave|made|makes|with|ended|at|mended|fixed|sorted|corrected|repaired|redone"));
     }
 
     /** "was 41, is 42 now", "first 41, then 42", "41 -> 42": whether the second of two counts is the one that holds. */
     boolean turned(Mark left, Mark right) {
-        boolean before = word(left.first() - 1).matches("was|were|had|first|said|initially")
+        boolean before = Shape.matches(word(left.first() - 1), "was|were|had|first|said|initially")
                 || marks.stream().anyMatch(mark -> mark.is(Kind.CORRECTION) && mark.first() < left.first());
         return IntStream.range(left.after(), right.first())
-                .anyMatch(at -> tokens.get(at).folded().matches(before ? "now|is|its|but|then|>|→" : ">|→"));
+                .anyMatch(at -> tokens.get(at).matches(before ? "now|is|its|but|then|>|→" : ">|→"));
     }
 
     /** Whether nothing but what joins stands between some numbers. */
     boolean sideBySide(List<Mark> numbers) {
         return IntStream.range(1, numbers.size())
                 .allMatch(index -> IntStream.range(
-                                numbers.get(index - 1).after(), numbers.get(index).first())
-                        .allMatch(at -> !tokens.get(at).word() && !"([>→".contains(tokens.get(at).folded())
-                                || tokens.get(at).folded().matches("and|then|n|again|next|so")));
+                                numbers.get(index - 1).after(),
+                                numbers.get(index).first())
+                        .allMatch(at -> !tokens.get(at).word()
+                                        && !"([>→".contains(tokens.get(at).folded())
+                                || tokens.get(at).matches("and|then|n|again|next|so")));
     }
 
     private String word(int at) {

@@ -46,7 +46,7 @@ final class Shifts {
         int next = at + amount.get().length();
         next += next < tokens.size() && Cues.is(Cue.STITCHES, tokens.get(next).folded()) ? 1 : 0;
         next += next < tokens.size() && tokens.get(next).is("of") ? 1 : 0;
-        next += next < tokens.size() && tokens.get(next).folded().matches("is|are|was|were") ? 1 : 0;
+        next += next < tokens.size() && tokens.get(next).matches("is|are|was|were") ? 1 : 0;
         int more = Cues.length(Cue.MORE, tokens, next);
         int less = Cues.length(Cue.LESS, tokens, next);
         int off = next < tokens.size()
@@ -78,7 +78,9 @@ final class Shifts {
         int lost = Cues.length(Cue.LOST, tokens, at);
         int gained = Cues.length(Cue.GAINED, tokens, at);
         int off = Cues.length(Cue.OFF, tokens, at);
-        boolean sum = at > 0 && tokens.get(at).folded().matches("plus|minus") && !tokens.get(at - 1).number();
+        boolean sum = at > 0
+                && tokens.get(at).matches("plus|minus")
+                && !tokens.get(at - 1).number();
         boolean roundBefore = at > 1 && Cues.is(Cue.ROUND, tokens.get(at - 2).folded());
         if (sum || roundBefore) {
             lost = Math.max(lost, tokens.get(at).is("minus") ? 1 : 0);

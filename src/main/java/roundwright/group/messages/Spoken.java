@@ -67,13 +67,13 @@ final class Spoken {
             return false;
         }
         if (!TELLING.contains(word)) {
-            return asked || !word.matches("who|which|should|could|would|does|do") || countsNothing(sentence);
+            return asked || !Shape.matches(word, "who|which|should|could|would|does|do") || countsNothing(sentence);
         }
         boolean told = word.equals("is")
                 && IntStream.range(at + 1, Math.min(at + 4, tokens.size()))
-                        .anyMatch(next -> tokens.get(next).folded().matches("ok|okay|normal|alright"));
-        boolean others = at + 1 < tokens.size() && tokens.get(at + 1).folded().matches(OTHERS);
-        return asked && !told && (others || !word.matches("did|have|has|am"));
+                        .anyMatch(next -> tokens.get(next).matches("ok|okay|normal|alright"));
+        boolean others = at + 1 < tokens.size() && tokens.get(at + 1).matches(OTHERS);
+        return asked && !told && (others || !Shape.matches(word, "did|have|has|am"));
     }
 
     private static boolean countsNothing(List<Mark> sentence) {

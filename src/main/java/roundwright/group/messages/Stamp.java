@@ -11,7 +11,8 @@ import java.util.stream.IntStream;
 
 /** The date and time that a chat puts before a message, in the many ways there are. */
 final class Stamp {
-    static final String TIME = "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:[\\s\\u00a0\\u202f]?[aApP]\\.?[\\s\\u00a0\\u202f]?[mM]\\.?)?";
+    static final String TIME =
+            "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:[\\s\\u00a0\\u202f]?[aApP]\\.?[\\s\\u00a0\\u202f]?[mM]\\.?)?";
 
     /** How the months begin in the languages of the chat programs, each a word whole or cut short: "Mar" and "March", but not "Marek". */
     private static final List<String> MONTH = List.of(
@@ -37,16 +38,18 @@ final class Stamp {
             + "|today|yesterday)";
 
     /** Any stamp: a time, a date and a time, a weekday and a time, or a date alone. */
-    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?(?:" + DATE + "|\\d{1,2}[./-]\\d{1,2}\\.?)" + "(?:,?\\s+(?:(?:at|à|um|a las|às|alle|kl\\.?|om)\\s)?|T)" + TIME + "|" + TIME
-            + "(?:,?\\s+" + DATE + ")?|" + DATE + ")";
+    static final String ANY = "(?:(?:" + WEEKDAY + ",?\\s)?(?:" + DATE + "|\\d{1,2}[./-]\\d{1,2}\\.?)"
+            + "(?:,?\\s+(?:(?:at|à|um|a las|às|alle|kl\\.?|om)\\s)?|T)" + TIME + "|" + TIME + "(?:,?\\s+" + DATE + ")?|"
+            + DATE + ")";
 
     private static final Pattern NUMBERS = Pattern.compile("(\\d{1,4})[./-](\\d{1,2})[./-](\\d{2,4})");
-    private static final Pattern CLOCK =
-            Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:[\\s\\u00a0\\u202f]?([ap])\\.?[\\s\\u00a0\\u202f]?m)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CLOCK = Pattern.compile(
+            "(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:[\\s\\u00a0\\u202f]?([ap])\\.?[\\s\\u00a0\\u202f]?m)?",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern DAY_MONTH = Pattern.compile(
             "(\\d{1,2})\\.?\\s(?:de\\s)?(" + MONTHS + ")\\.?(?:\\s(?:de\\s)?(\\d{4}))?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern MONTH_DAY = Pattern.compile(
-            "(" + MONTHS + ")\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern MONTH_DAY =
+            Pattern.compile("(" + MONTHS + ")\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
 
     private Stamp() {}
 
@@ -125,9 +128,10 @@ final class Stamp {
 
     private static int month(String name) {
         String small = name.toLowerCase(Locale.ROOT);
-        return 1 + IntStream.range(0, MONTH.size())
-                .filter(index -> small.matches(MONTH.get(index)))
-                .findFirst()
-                .orElse(0);
+        return 1
+                + IntStream.range(0, MONTH.size())
+                        .filter(index -> Shape.matches(small, MONTH.get(index)))
+                        .findFirst()
+                        .orElse(0);
     }
 }

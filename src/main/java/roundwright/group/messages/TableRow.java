@@ -11,8 +11,8 @@ import roundwright.notation.Span;
 
 /** One line of a pasted table below its heads. */
 record TableRow(String text, List<Span> cells, List<Column> columns, Known known) {
-    private static final Pattern ROUNDS = Pattern.compile(
-            "(?i)(?:round|rnds?|rd|rows?|r)?\\.?\\s*(\\d{1,3})(?:\\s*(?:-|–|to)\\s*(\\d{1,3}))?[.)]?");
+    private static final Pattern ROUNDS =
+            Pattern.compile("(?i)(?:round|rnds?|rd|rows?|r)?\\.?\\s*(\\d{1,3})(?:\\s*(?:-|–|to)\\s*(\\d{1,3}))?[.)]?");
     private static final Pattern COUNT =
             Pattern.compile("\\s*(\\d{1,4})(?!\\d|[.,:]\\d)\\s*(?:(?:sts?|stitches|sc|dc)\\b)?\\D{0,60}");
 
@@ -44,8 +44,8 @@ record TableRow(String text, List<Span> cells, List<Column> columns, Known known
     /** Whose row it is: named in its column, or in the first cell of a row whose other cells are of a round each. */
     private Optional<List<String>> students() {
         boolean rounds = columns.stream().anyMatch(column -> column.kind() == Kind.OF_ROUND);
-        Optional<String> name =
-                written(Kind.NAME).or(() -> rounds ? Optional.of(cells.get(0).of(text).strip()) : Optional.empty());
+        Optional<String> name = written(Kind.NAME)
+                .or(() -> rounds ? Optional.of(cells.get(0).of(text).strip()) : Optional.empty());
         return name.map(written -> known.names().knowsNobody()
                 ? List.of(written)
                 : known.names().find(written).map(List::of).orElse(List.of()));

@@ -24,6 +24,11 @@ record Token(Kind kind, String folded, int value, Span span, boolean glued, bool
         return folded.equals(text);
     }
 
+    /** @param expression one that stands in the program */
+    boolean matches(String expression) {
+        return Shape.matches(folded, expression);
+    }
+
     boolean word() {
         return kind == Kind.WORD;
     }

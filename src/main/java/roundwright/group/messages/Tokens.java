@@ -67,7 +67,8 @@ final class Tokens {
         boolean glued =
                 !tokens.isEmpty() && tokens.get(tokens.size() - 1).span().end() == from;
         String written = text.substring(from, to);
-        String folded = kind == Token.Kind.WORD ? joint(Folding.fold(written)) : kind == Token.Kind.LINE_END ? "\n" : written;
+        String folded =
+                kind == Token.Kind.WORD ? joint(Folding.fold(written)) : kind == Token.Kind.LINE_END ? "\n" : written;
         tokens.add(new Token(
                 kind,
                 folded,

@@ -26,13 +26,15 @@ record Unfinished(List<Integer> rounds, OptionalInt soFar, List<Mark> used, Span
 
     /** "8 / 16 / 24 so far": one round after another, and all of them done. */
     private static boolean list(List<Mark> clause) {
-        return clause.stream().filter(Mark::number).count() > 2 && clause.stream().noneMatch(mark -> mark.is(Kind.ROUNDS));
+        return clause.stream().filter(Mark::number).count() > 2
+                && clause.stream().noneMatch(mark -> mark.is(Kind.ROUNDS));
     }
 
     private static Unfinished around(
             List<Mark> clause, int cue, List<Token> tokens, Known known, Optional<String> part) {
         int label = label(clause, cue);
-        List<Mark> stretch = clause.subList(label >= 0 && label < cue ? label : after(clause, cue), next(clause, Math.max(cue, label)));
+        List<Mark> stretch = clause.subList(
+                label >= 0 && label < cue ? label : after(clause, cue), next(clause, Math.max(cue, label)));
         List<Mark> numbers = stretch.stream().filter(Mark::number).toList();
         boolean bare = label < 0
                 && !numbers.isEmpty()
@@ -46,21 +48,26 @@ record Unfinished(List<Integer> rounds, OptionalInt soFar, List<Mark> used, Span
                 .filter(number -> !left(number, tokens))
                 .mapToInt(Mark::value)
                 .max();
-        List<Mark> used = stretch.stream().filter(mark -> mark.number() || mark.is(Kind.ROUNDS)).toList();
+        List<Mark> used = stretch.stream()
+                .filter(mark -> mark.number() || mark.is(Kind.ROUNDS))
+                .toList();
         return new Unfinished(
-                rounds, soFar, used, stretch.get(0).span().to(stretch.get(stretch.size() - 1).span()));
+                rounds,
+                soFar,
+                used,
+                stretch.get(0).span().to(stretch.get(stretch.size() - 1).span()));
     }
 
     /** "Not started 14", but not "stopped at 14". */
     private static boolean justAfter(Mark cue, Mark number, List<Token> tokens) {
         return number.number()
                 && cue.after() == number.first()
-                && !tokens.get(cue.after() - 1).folded().matches("at|to|in|into|as|done|far|of");
+                && !tokens.get(cue.after() - 1).matches("at|to|in|into|as|done|far|of");
     }
 
     /** "Ten to go": what is left, not what there is. */
     private static boolean left(Mark number, List<Token> tokens) {
-        return number.after() < tokens.size() && tokens.get(number.after()).folded().matches("to|left|more|till|until");
+        return number.after() < tokens.size() && tokens.get(number.after()).matches("to|left|more|till|until");
     }
 
     /** The rounds named last before the cue, else first after it; -1 where none are. */

@@ -51,7 +51,9 @@ final class MessageScore {
     private boolean decisions(MessageTable.Sample sample, List<Finding> findings) {
         Set<String> doubtful = MessageTable.reports(findings, false);
         long open = sample.open().stream().filter(doubtful::contains).count()
-                + sample.flags().stream().filter(round -> flagged(findings, round)).count();
+                + sample.flags().stream()
+                        .filter(round -> flagged(findings, round))
+                        .count();
         int wanted = sample.open().size() + sample.flags().size();
         long shown = shown(findings).size();
         asked += (int) open;
@@ -63,8 +65,10 @@ final class MessageScore {
     private static boolean flagged(List<Finding> findings, int round) {
         return shown(findings).stream()
                 .anyMatch(finding -> round == 0
-                        || finding instanceof Unplaced unplaced && unplaced.rounds().contains(round)
-                        || finding instanceof Reading reading && reading.rounds().contains(round));
+                        || finding instanceof Unplaced unplaced
+                                && unplaced.rounds().contains(round)
+                        || finding instanceof Reading reading
+                                && reading.rounds().contains(round));
     }
 
     /** What is shown for a decision. */

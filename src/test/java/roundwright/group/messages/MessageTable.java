@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -99,8 +98,7 @@ record MessageTable(String name, Expectations expectations, List<String> student
                 new MessageTable("fifthball", BALL, List.of(), samples(BALL, "fresh/fifthball")));
     }
 
-    private static MessageTable writers(
-            String name, Expectations expectations, List<String> students, boolean first) {
+    private static MessageTable writers(String name, Expectations expectations, List<String> students, boolean first) {
         StringBuilder wanted = new StringBuilder();
         int writer = 0;
         for (String line : text("fresh/" + name).lines().toList()) {
@@ -146,7 +144,10 @@ record MessageTable(String name, Expectations expectations, List<String> student
         StringBuilder text = new StringBuilder();
         for (String line : table.lines().toList()) {
             if (line.startsWith("=>")) {
-                samples.add(sample(expectations, text.toString().stripTrailing(), line.substring(2).strip()));
+                samples.add(sample(
+                        expectations,
+                        text.toString().stripTrailing(),
+                        line.substring(2).strip()));
                 text.setLength(0);
             } else if (!line.matches("##? .*") || !text.isEmpty()) {
                 text.append(line).append('\n');

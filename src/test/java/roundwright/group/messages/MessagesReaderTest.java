@@ -32,8 +32,9 @@ class MessagesReaderTest {
     public static void main(String[] arguments) {
         String only = System.getProperty("messages.only");
         for (String which : arguments) {
-            List<MessageTable> tables =
-                    which.equals("old") ? tables().toList() : which.equals("last") ? MessageTable.last() : MessageTable.writers(which.equals("shown"));
+            List<MessageTable> tables = which.equals("old")
+                    ? tables().toList()
+                    : which.equals("last") ? MessageTable.last() : MessageTable.writers(which.equals("shown"));
             MessageScore total = new MessageScore(which);
             tables.stream()
                     .filter(table -> only == null || table.name().startsWith(only))
