@@ -79,7 +79,7 @@ final class MessagesCommand extends Verb {
         String words = words(text, finding);
         if (finding instanceof Reading reading) {
             return WORDS.say(
-                    "messages." + (reading.doubtful() ? "doubtful" : "reading"),
+                    "messages." + kind(reading),
                     reading.student().orElse(WORDS.say("messages.somebody")),
                     reading.part().map(part -> part + " ").orElse("")
                             + (reading.from() == reading.to()
@@ -90,6 +90,10 @@ final class MessagesCommand extends Verb {
                     words);
         }
         return WORDS.say("messages.unplaced." + ((Unplaced) finding).reason().word(), words);
+    }
+
+    private static String kind(Reading reading) {
+        return reading.doubtful() ? "doubtful" : reading.inferred() ? "inferred" : "reading";
     }
 
     private static String words(String text, Finding finding) {

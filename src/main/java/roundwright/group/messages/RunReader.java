@@ -291,13 +291,13 @@ final class RunReader {
 
     /** "Oh wait no. 30 now": the count said last was wrong. */
     private boolean correction() {
-        if (!run.has(Kind.CORRECTION)) {
+        if (!run.has(Kind.CORRECTION) && !message.correcting()) {
             return false;
         }
         List<Reading> before = message.readings().isEmpty()
                 ? message.student().map(message.conversation()::last).orElse(List.of())
                 : message.readings();
-        if (before.isEmpty() || !run.has(Kind.CORRECTION) && !message.correcting()) {
+        if (before.isEmpty()) {
             return false;
         }
         Reading wrong = before.get(before.size() - 1);
