@@ -153,7 +153,9 @@ final class Filing {
     }
 
     private boolean pair(Unplaced round, Unplaced count) {
-        return round.reason() == Unplaced.Reason.NO_ROUND
+        return round.count().isPresent()
+                && count.count().isPresent()
+                && round.reason() == Unplaced.Reason.NO_ROUND
                 && count.reason() == Unplaced.Reason.NO_ROUND
                 && round.student().equals(count.student())
                 && count.source().start() - round.source().end() < FARTHEST
