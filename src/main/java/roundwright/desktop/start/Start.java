@@ -89,6 +89,8 @@ public final class Start {
         lastVersion = look.version();
         MainWindow window = new MainWindow(folders, look);
         window.frame().setVisible(true);
+        Runnable again = () -> opening.thenAccept(opened -> SwingUtilities.invokeLater(() -> fill(window, opened)));
+        Thread.setDefaultUncaughtExceptionHandler(new Trouble(window.frame(), again));
         open(window, opening);
     }
 
