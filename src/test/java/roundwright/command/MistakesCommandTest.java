@@ -179,6 +179,42 @@ class MistakesCommandTest {
     }
 
     @Test
+    void aSpreadsheetAndATableInOldLettersAreReadLikeAnyOther() throws IOException {
+        Path spreadsheet = folder.resolve("counts.xlsx");
+        try (org.dhatim.fastexcel.Workbook workbook =
+                new org.dhatim.fastexcel.Workbook(Files.newOutputStream(spreadsheet), "Trial", "1.0")) {
+            org.dhatim.fastexcel.Worksheet sheet = workbook.newWorksheet("Counts");
+            List<String> heads = List.of("student", "part", "round", "count");
+            for (int column = 0; column < heads.size(); column++) {
+                sheet.value(0, column, heads.get(column));
+            }
+            sheet.value(1, 0, "Zoë");
+            sheet.value(1, 1, "Bell");
+            sheet.value(1, 2, 1);
+            sheet.value(1, 3, 6);
+        }
+        Path old = Files.write(
+                folder.resolve("old.csv"),
+                "student;part;round;count\nZoë;Bell;1;6\n".getBytes(java.nio.charset.Charset.forName("windows-1252")));
+        for (Path file : List.of(spreadsheet, old)) {
+            CommandRun run = CommandRun.of("mistakes", "--json", course.toString(), file.toString());
+            assertEquals(ExitStatus.FINE, run.status(), run.err());
+            assertTrue(run.out().startsWith("{\"student\":\"Zoë\",\"part\":\"Bell\",\"round\":1,"), run.out());
+        }
+        Files.write(spreadsheet, new byte[] {'P', 'K', 3, 4, 0, 0});
+        CommandRun broken = CommandRun.of("mistakes", course.toString(), spreadsheet.toString());
+        assertEquals(ExitStatus.INPUT_HAS_ERRORS, broken.status());
+        assertTrue(broken.err().contains("none that can be read"), broken.err());
+    }
+
+    @Test
+    void anUnfinishedRoundIsNoCountToExplain() {
+        CommandRun run = run("student,part,round,count\nIda,Bell,1,6\nIda,Bell,2,…7\nIda,Bell,2,12\n", "--json");
+        assertEquals(ExitStatus.FINE, run.status(), run.err());
+        assertEquals(2, run.out().lines().count(), run.out());
+    }
+
+    @Test
     void whatIsNoTableIsSaidInOneSentence() {
         for (String text : List.of("", "hello", "student,part\nIda,Bell\n", "\"student,part,round,count\n")) {
             CommandRun run = run(text);

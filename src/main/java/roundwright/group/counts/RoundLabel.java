@@ -14,7 +14,7 @@ import roundwright.group.messages.Folding;
 record RoundLabel(Optional<String> part, int from, int to) {
     private static final String WORD =
             "(?:rounds?|rnds?|rds?|rows?|r|runden?|reihe|tour|toer|vuelta|giro|varv|omgang|omg|no|nr)";
-    private static final Pattern FORM = Pattern.compile("(?<part>.*?)[ .,:;/_-]*\\b" + WORD
+    private static final Pattern FORM = Pattern.compile("(?<part>.*?)[ .,:;/_#-]*\\b" + WORD
             + "?[ .:#_-]*(?<from>\\d{1,4})(?:\\.|st|nd|rd|th)?(?:\\s*(?:-|–|—|to)\\s*" + WORD
             + "?[ .]*(?<to>\\d{1,4}))?(?:[.,]0{1,2})?\\s*" + WORD + "?");
 
