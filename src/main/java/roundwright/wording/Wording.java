@@ -13,6 +13,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /**
  * The catalogue of everything the program says to a person: one file of keys and sentences for each
@@ -24,6 +25,8 @@ import java.util.concurrent.ConcurrentHashMap;
  * without grouping, in the digits of the trade.
  */
 public final class Wording {
+    private static final Pattern WORD = Pattern.compile("\\p{L}{3,}");
+    private static volatile int longer;
     private static final Map<String, Wording> ROOMS = new ConcurrentHashMap<>();
 
     private final String room;
@@ -46,7 +49,25 @@ public final class Wording {
             throw new IllegalArgumentException("no wording '" + key + "' in room '" + room + "'");
         }
         MessageFormat format = new MessageFormat(sentence, Locale.UK);
-        return format.format(plainNumbers(sentence, arguments));
+        return longer(format.format(plainNumbers(sentence, arguments)));
+    }
+
+    /**
+     * From now on makes every word of more than two letters so many percent longer, as another language would: for looking whether pages
+     * bear it.
+     */
+    public static void lengthen(int percent) {
+        longer = percent;
+    }
+
+    private static String longer(String sentence) {
+        return longer == 0 ? sentence : WORD.matcher(sentence).replaceAll(found -> longerWord(found.group()));
+    }
+
+    private static String longerWord(String word) {
+        int middle = word.length() / 2;
+        int more = (int) Math.round(word.length() * longer / 100.0);
+        return word.substring(0, middle) + word.substring(middle, middle + 1).repeat(more) + word.substring(middle);
     }
 
     public boolean has(String key) {

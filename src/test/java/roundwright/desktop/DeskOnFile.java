@@ -129,6 +129,11 @@ public final class DeskOnFile implements AutoCloseable {
         }
 
         @Override
+        public void print(java.awt.print.Pageable pages) {
+            // there is no printer
+        }
+
+        @Override
         public Work longWork() {
             return Work.atOnce();
         }

@@ -29,7 +29,7 @@ public final class AboutCard extends AskCard {
         place(WORDS.say("about-settings"), kept.settings());
         body().below(1, Prose.muted(WORDS.say("about-moving")));
         for (String version : Versions.all()) {
-            body().below(2, new Text(WORDS.say("about-changes", version), Type.SMALL_STRONG, Tone.INK));
+            body().below(2, Prose.of(WORDS.say("about-changes", version), Type.SMALL_STRONG, Tone.INK));
             Versions.changes(version).forEach(change -> body().below(0.5, Prose.body("• " + change)));
         }
         answer(WORDS.say("close"), asking::close);

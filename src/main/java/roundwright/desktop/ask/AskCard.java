@@ -10,7 +10,6 @@ import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
@@ -37,7 +36,7 @@ public class AskCard extends PageCard {
         this.width = width;
         setBorder(Space.pad(3, 3.5, 3, 3.5));
         Stack head = new Stack();
-        head.below(0, new Text(heading, Type.LINE, Tone.INK));
+        head.below(0, Prose.of(heading, Type.LINE, Tone.INK));
         head.setBorder(Space.pad(0, 0, 2, 0));
         top(head);
         Stack foot = new Stack();
@@ -74,11 +73,10 @@ public class AskCard extends PageCard {
 
     /** A field with its label and, where there is more to say, a sentence below it. All three are tied together. */
     protected <C extends JComponent> C row(String label, C field, String hint) {
-        Text words = new Text(label, Type.SMALL_STRONG, Tone.INK);
-        words.setLabelFor(field);
-        body.below(body.getComponentCount() == 0 ? 0 : 2, words);
+        body.below(
+                body.getComponentCount() == 0 ? 0 : 2,
+                Prose.of(label, Type.SMALL_STRONG, Tone.INK).nameOf(field));
         body.below(0.75, field instanceof JTextArea area ? Fields.scrolled(area) : field);
-        field.getAccessibleContext().setAccessibleName(label);
         if (!hint.isEmpty()) {
             body.below(0.5, Prose.muted(hint));
             field.getAccessibleContext().setAccessibleDescription(hint);

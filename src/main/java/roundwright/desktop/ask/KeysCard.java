@@ -3,7 +3,6 @@ package roundwright.desktop.ask;
 import java.util.List;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.look.Prose;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.wording.Wording;
@@ -19,7 +18,7 @@ public final class KeysCard extends AskCard {
             deed.keyWords().ifPresent(key -> line(key, deed.words()));
         }
         for (String place : List.of("strip", "counts", "chart")) {
-            body().below(2, new Text(WORDS.say("keys-in." + place), Type.SMALL_STRONG, Tone.INK));
+            body().below(2, Prose.of(WORDS.say("keys-in." + place), Type.SMALL_STRONG, Tone.INK));
             body().below(0.5, Prose.body(WORDS.say("keys-of." + place)));
         }
         answer(WORDS.say("close"), asking::close);

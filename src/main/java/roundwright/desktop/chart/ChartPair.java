@@ -7,7 +7,6 @@ import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 
@@ -33,7 +32,7 @@ public final class ChartPair extends JPanel implements Flowing {
         Prose step = Prose.muted("");
         ChartPanel panel = new ChartPanel(index -> step.setText(subject.words().step(index)));
         panel.show(subject);
-        column.below(0, new Text(subject.title(), Type.SMALL_STRONG, Tone.INK));
+        column.below(0, Prose.of(subject.title(), Type.SMALL_STRONG, Tone.INK));
         column.below(0.5, panel);
         column.below(0.5, step);
         return column;

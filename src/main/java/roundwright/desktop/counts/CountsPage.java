@@ -93,7 +93,7 @@ public final class CountsPage extends JPanel implements FirstFocus {
 
     private static Stack noStudents(Deeds deeds) {
         Stack stack = new Stack();
-        stack.below(0, Text.heading(WORDS.say("no-students-head")));
+        stack.below(0, Prose.heading(WORDS.say("no-students-head")));
         stack.below(1, Prose.body(WORDS.say("no-students")));
         Wrap buttons = stack.below(2, new Wrap(1));
         buttons.add(deeds.mainButton(Deed.ADD_STUDENTS));

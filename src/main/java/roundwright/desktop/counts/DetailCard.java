@@ -62,11 +62,11 @@ final class DetailCard extends PageCard {
                         .flatMap(known::of)
                         .ifPresent(insight -> body.below(2.5, new InsightSection(desk, insight, known))));
         if (!detail.history().isEmpty()) {
-            body.below(3, Text.heading(WORDS.say("history")));
+            body.below(3, Prose.heading(WORDS.say("history")));
             detail.history().forEach(said -> body.below(0.75, Prose.body(said)));
         }
         if (!detail.note().isEmpty()) {
-            body.below(3, Text.heading(WORDS.say("note")));
+            body.below(3, Prose.heading(WORDS.say("note")));
             body.below(0.75, Prose.body(detail.note()));
         }
         Wrap buttons = body.below(3, new Wrap(1));

@@ -10,7 +10,6 @@ import roundwright.desktop.insight.StudentInsights;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
 import roundwright.group.CountReport;
@@ -51,7 +50,7 @@ final class InsightSection extends Stack {
             below(0, Prose.body(words.sentence()));
             return;
         }
-        below(0, Text.heading(WORDS.say("what-happened")));
+        below(0, Prose.heading(WORDS.say("what-happened")));
         causes.forEach(cause -> below(0.5, new CauseRow(cause)));
         if (!words.began().isEmpty()) {
             below(1, Prose.muted(words.began()));
@@ -63,7 +62,7 @@ final class InsightSection extends Stack {
         boolean leftHanded = desk.student().map(Student::leftHanded).orElse(false);
         ProbableCharts.of(desk.course().orElseThrow(), known, insight, leftHanded)
                 .ifPresent(found -> {
-                    below(2.5, Text.heading(WORDS.say("chart-compared")));
+                    below(2.5, Prose.heading(WORDS.say("chart-compared")));
                     below(1, new ChartPair(found.written(), found.worked()));
                     if (found.marked()) {
                         below(0.75, Prose.muted(WORDS.say("chart-marked")));
@@ -91,7 +90,7 @@ final class InsightSection extends Stack {
     }
 
     private void question(Question question) {
-        below(2.5, Text.heading(WORDS.say("ask-next")));
+        below(2.5, Prose.heading(WORDS.say("ask-next")));
         below(0.75, Prose.body(question.words()));
         Wrap answers = below(1, new Wrap(1));
         for (Question.Answer answer : question.answers()) {
@@ -108,7 +107,7 @@ final class InsightSection extends Stack {
     }
 
     private void advice(Advice advice) {
-        below(2.5, Text.heading(WORDS.say("what-to-do")));
+        below(2.5, Prose.heading(WORDS.say("what-to-do")));
         Advice.Choice best = advice.best();
         below(0.75, Prose.body("**" + best.words() + "** " + InsightWords.minutes(best)));
         best.line().ifPresent(line -> below(1, new WrittenLine(line)));

@@ -25,11 +25,11 @@ public final class HeadRow extends JPanel implements Flowing {
     }
 
     private int buttonsWidth() {
-        int width = 0;
+        int width = -Space.of(1);
         for (Component button : buttons.getComponents()) {
             width += button.getPreferredSize().width + Space.of(1);
         }
-        return width;
+        return Math.max(0, width);
     }
 
     private boolean fits(int width) {
@@ -59,8 +59,7 @@ public final class HeadRow extends JPanel implements Flowing {
             int wordsHeight = words.getPreferredSize().height;
             int buttonsHeight = buttons.heightFor(buttonsWidth());
             words.setBounds(0, (high - wordsHeight) / 2, width - buttonsWidth() - Space.points(GAP), wordsHeight);
-            buttons.setBounds(
-                    width - buttonsWidth() + Space.of(1), (high - buttonsHeight) / 2, buttonsWidth(), buttonsHeight);
+            buttons.setBounds(width - buttonsWidth(), (high - buttonsHeight) / 2, buttonsWidth(), buttonsHeight);
         } else {
             int wordsHeight = Flowing.heightOf(words, width);
             words.setBounds(0, 0, width, wordsHeight);

@@ -42,6 +42,15 @@ public class Prose extends JComponent implements Flowing {
         this.text = text;
     }
 
+    /** Words that are all of one type. */
+    public static Prose of(String text, Type type, Tone tone) {
+        return new Prose(text, type, type, tone);
+    }
+
+    public static Prose heading(String text) {
+        return of(text, Type.HEADING, Tone.INK);
+    }
+
     public static Prose body(String text) {
         return new Prose(text, Type.BODY, Type.STRONG, Tone.INK);
     }
@@ -52,6 +61,13 @@ public class Prose extends JComponent implements Flowing {
 
     public static Prose page(String text) {
         return new Prose(text, Type.PAGE, Type.PAGE_STRONG, Tone.INK);
+    }
+
+    /** Ties the words to the field that they name, as a label. */
+    public Prose nameOf(JComponent field) {
+        field.putClientProperty("labeledBy", this);
+        field.getAccessibleContext().setAccessibleName(text());
+        return this;
     }
 
     /** The text without its stars. */

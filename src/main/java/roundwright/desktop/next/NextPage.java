@@ -1,6 +1,7 @@
 package roundwright.desktop.next;
 
 import java.awt.BorderLayout;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComponent;
@@ -13,6 +14,7 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.desk.Page;
+import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
@@ -26,6 +28,7 @@ import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
 import roundwright.group.Student;
+import roundwright.mistakes.help.Mastery;
 import roundwright.wording.Wording;
 
 /** One student's page. */
@@ -33,15 +36,17 @@ public final class NextPage extends JPanel implements FirstFocus {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient Desk desk;
+    private final transient Insights insights;
     private final transient Deeds deeds;
     private final Stack left = new Stack();
     private final Stack right = new Stack();
     private final ChartView chart;
     private transient Optional<TechniqueWay> way = Optional.empty();
 
-    public NextPage(Desk desk, Deeds deeds, ChartSaver saver) {
+    public NextPage(Desk desk, Insights insights, Deeds deeds, ChartSaver saver) {
         super(new BorderLayout());
         this.desk = desk;
+        this.insights = insights;
         this.deeds = deeds;
         setOpaque(false);
         chart = new ChartView(saver, Prose.page(""));
@@ -50,6 +55,7 @@ public final class NextPage extends JPanel implements FirstFocus {
         add(new PageScroll(new TwoCards(student, new PageCard(right), 0.6)));
         refresh();
         desk.listen(this::changed);
+        insights.listen(() -> changed(Set.of(Matter.COUNTS)));
     }
 
     /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
@@ -67,7 +73,7 @@ public final class NextPage extends JPanel implements FirstFocus {
         if (course.isPresent() && student.isPresent()) {
             show(course.get(), student.get());
         } else {
-            left.below(0, Text.heading(WORDS.say("no-students-head")));
+            left.below(0, Prose.heading(WORDS.say("no-students-head")));
             left.below(1, Prose.body(WORDS.say("next-nobody")));
             left.below(2, new Wrap(1)).add(deeds.mainButton(Deed.ADD_STUDENTS));
         }
@@ -84,7 +90,9 @@ public final class NextPage extends JPanel implements FirstFocus {
     }
 
     private void show(OpenCourse course, Student student) {
-        StudentPage page = StudentPage.of(wayThrough(course), student, desk.standing(student.id()));
+        List<Mastery> mastery =
+                insights.picture().map(picture -> picture.mastery(student.id())).orElse(List.of());
+        StudentPage page = StudentPage.of(wayThrough(course), student, desk.standing(student.id()), mastery);
         left.below(0, who(page.name()));
         left.below(1, new Prose(page.title(), Type.TITLE, Type.TITLE, Tone.INK));
         if (!page.where().isEmpty()) {
@@ -104,7 +112,7 @@ public final class NextPage extends JPanel implements FirstFocus {
             chart.show(subject);
             left.below(3, chart);
         });
-        right.below(0, new Text(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
+        right.below(0, Prose.of(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
         page.way().forEach(each -> right.below(0.25, new WayRow(each, course.terms())));
         Wrap buttons = right.below(3, new Wrap(1));
         buttons.add(deeds.mainButton(Deed.STUDENT_SHEET));
@@ -118,7 +126,7 @@ public final class NextPage extends JPanel implements FirstFocus {
 
     private void showHow(StudentPage page) {
         if (!page.how().isEmpty()) {
-            left.below(3, new Text(WORDS.say("next-how"), Type.PAGE_STRONG, Tone.INK));
+            left.below(3, Prose.of(WORDS.say("next-how"), Type.PAGE_STRONG, Tone.INK));
             for (int i = 0; i < page.how().size(); i++) {
                 left.below(
                         0.75, Prose.page(WORDS.say("numbered", i + 1, page.how().get(i))));

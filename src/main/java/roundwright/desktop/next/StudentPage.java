@@ -10,6 +10,7 @@ import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Standing;
 import roundwright.group.Student;
+import roundwright.mistakes.help.Mastery;
 import roundwright.notation.Terms;
 import roundwright.pattern.Round;
 import roundwright.technique.Technique;
@@ -40,7 +41,7 @@ record StudentPage(
         List<TechniqueStep> way) {
     private static final Wording WORDS = Wording.of("desktop");
 
-    static StudentPage of(TechniqueWay way, Student student, Standing standing) {
+    static StudentPage of(TechniqueWay way, Student student, Standing standing, List<Mastery> mastery) {
         OpenCourse course = way.course();
         Optional<RoundPlace> place = standing.next().map(RoundStanding::place);
         List<Technique> fresh = way.newIn(place);
@@ -57,7 +58,7 @@ record StudentPage(
                 place.flatMap(found -> chart(course, found, left)),
                 place.map(found -> counts(course, found)).orElse(""),
                 watch(fresh, terms, left),
-                way.of(standing));
+                way.of(standing, mastery));
     }
 
     private static Optional<ChartSubject> chart(OpenCourse course, RoundPlace place, boolean left) {

@@ -10,12 +10,14 @@ import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Standing;
+import roundwright.mistakes.help.Mastery;
 import roundwright.pattern.Round;
 import roundwright.technique.Technique;
 
 /** A student's way through the techniques of a course, in the order in which they come. */
 final class TechniqueWay {
     private static final int ROUNDS_TO_BE_SURE = 2;
+    private static final double TIMES_THE_USUAL = 3;
 
     private final OpenCourse course;
     private final Map<RoundPlace, List<String>> uses = new HashMap<>();
@@ -34,7 +36,7 @@ final class TechniqueWay {
     }
 
     /** Every technique of the course that counts as new somewhere, in the order in which they come. */
-    List<TechniqueStep> of(Standing standing) {
+    List<TechniqueStep> of(Standing standing, List<Mastery> mastery) {
         int now = standing.next()
                 .map(next -> course.order(next.place()))
                 .orElse(course.places().size());
@@ -45,7 +47,8 @@ final class TechniqueWay {
             boolean next = order >= now && !nextTaken[0];
             nextTaken[0] |= next;
             for (Technique technique : techniques) {
-                steps.add(new TechniqueStep(technique, state(technique, order, now, next, standing), lesson(place)));
+                steps.add(new TechniqueStep(
+                        technique, state(technique, order >= now, next, standing, mastery), lesson(place)));
             }
         });
         return steps;
@@ -55,14 +58,25 @@ final class TechniqueWay {
         return course.lessonOf(place).map(Lesson::number).orElse(0);
     }
 
-    private TechniqueStep.State state(Technique technique, int order, int now, boolean next, Standing standing) {
-        if (order >= now) {
+    private TechniqueStep.State state(
+            Technique technique, boolean ahead, boolean next, Standing standing, List<Mastery> mastery) {
+        if (ahead) {
             return next ? TechniqueStep.State.NEXT : TechniqueStep.State.LATER;
         }
-        return sure(technique, standing) ? TechniqueStep.State.SURE : TechniqueStep.State.NEARLY;
+        List<Mastery> judged = mastery.stream()
+                .filter(each -> each.technique().equals(technique.id()))
+                .toList();
+        boolean sure =
+                judged.isEmpty() ? sure(technique, standing) : judged.stream().allMatch(TechniqueWay::sure);
+        return sure ? TechniqueStep.State.SURE : TechniqueStep.State.NEARLY;
     }
 
-    /** Sure: the last rounds with it were reported and did not bring a difference that was not there below. */
+    /** Sure: in all likelihood it goes wrong no more than a few times as often as a beginner's usually does. */
+    private static boolean sure(Mastery mastery) {
+        return 1 - mastery.low() <= TIMES_THE_USUAL * mastery.kind().startingRate();
+    }
+
+    /** For a technique whose mistakes no count shows. Sure: the last rounds with it were reported and did not bring a difference that was not there below. */
     private boolean sure(Technique technique, Standing standing) {
         List<Boolean> clean = new ArrayList<>();
         int below = 0;

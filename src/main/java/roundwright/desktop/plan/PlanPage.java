@@ -60,7 +60,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
         PageCard lessons = new PageCard(table)
                 .top(new HeadRow(
                         heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
-        noLessons.below(0, Text.heading(presenter.heading()));
+        noLessons.below(0, Prose.heading(presenter.heading()));
         noLessons.below(1, Prose.body(WORDS.say("no-lessons")));
         Wrap ways = noLessons.below(2, new Wrap(1));
         ways.add(deeds.mainButton(Deed.SPLIT));

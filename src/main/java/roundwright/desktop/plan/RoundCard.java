@@ -13,7 +13,6 @@ import roundwright.desktop.look.Chip;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
@@ -75,7 +74,7 @@ public final class RoundCard extends PageCard {
 
     private void show(OpenCourse course, RoundPlace place, Round round) {
         Line line = round.line();
-        body.below(0, Text.heading(WORDS.say("part-round", place.part(), place.round())));
+        body.below(0, Prose.heading(WORDS.say("part-round", place.part(), place.round())));
         body.below(1.25, new WrittenLine(line.text()));
         if (!line.words().isBlank()) {
             body.below(1.5, Prose.body(line.words()));

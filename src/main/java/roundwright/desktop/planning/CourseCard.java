@@ -9,7 +9,6 @@ import roundwright.desktop.desk.Matter;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
@@ -56,11 +55,11 @@ public final class CourseCard extends PageCard {
             buttons.add(deeds.button(deed));
         }
         body.below(0, buttons);
-        body.below(2, Text.heading(WORDS.say("course-ready")));
+        body.below(2, Prose.heading(WORDS.say("course-ready")));
         new ReadyList(body).add(words.ready());
-        body.below(2.5, Text.heading(WORDS.say("technique-order")));
+        body.below(2.5, Prose.heading(WORDS.say("technique-order")));
         for (CourseWords.Step step : words.order()) {
-            body.below(1.25, new Text(step.lesson(), Type.SMALL_STRONG, Tone.MUTED));
+            body.below(1.25, Prose.of(step.lesson(), Type.SMALL_STRONG, Tone.MUTED));
             step.techniques().forEach(line -> body.below(0.5, Prose.body(line)));
         }
         body.revalidate();

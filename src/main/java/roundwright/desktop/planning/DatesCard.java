@@ -26,7 +26,6 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
@@ -88,7 +87,7 @@ public final class DatesCard extends AskCard {
         fields.add(new FieldCell(WORDS.say("group-place"), place, "", CELL));
         fields.add(new FieldCell(WORDS.say("dates-off"), off, WORDS.say("dates-off-hint"), CELL * 2 + 12));
         body().below(0, fields);
-        body().below(2, new Text(WORDS.say("dates-days"), Type.SMALL_STRONG, Tone.INK));
+        body().below(2, Prose.of(WORDS.say("dates-days"), Type.SMALL_STRONG, Tone.INK));
         Wrap week = new Wrap(1);
         for (DayOfWeek day : DayOfWeek.values()) {
             JCheckBox box = new JCheckBox(day.getDisplayName(TextStyle.FULL, Locale.UK), chosen.contains(day));

@@ -2,9 +2,9 @@ package roundwright.desktop.planning;
 
 import java.awt.Dimension;
 import javax.swing.JComponent;
+import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 
@@ -15,14 +15,11 @@ final class FieldCell extends Stack {
     /** A cell of a width in points; the hint is shown when the pointer rests on the field, and told with it. */
     FieldCell(String label, JComponent field, String hint, double width) {
         this.width = width;
-        Text words = new Text(label, Type.SMALL_STRONG, Tone.INK);
-        words.setLabelFor(field);
-        field.getAccessibleContext().setAccessibleName(label);
         if (!hint.isEmpty()) {
             field.getAccessibleContext().setAccessibleDescription(hint);
             field.setToolTipText(hint);
         }
-        below(0, words);
+        below(0, Prose.of(label, Type.SMALL_STRONG, Tone.INK).nameOf(field));
         below(0.75, field);
     }
 

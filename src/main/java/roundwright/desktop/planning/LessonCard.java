@@ -12,7 +12,6 @@ import roundwright.desktop.desk.Matter;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
@@ -102,7 +101,7 @@ public final class LessonCard extends PageCard {
     private void ownWords(Lesson lesson) {
         List<String> said = words.own(lesson);
         if (!said.isEmpty()) {
-            body.below(2, new Text(WORDS.say("lesson-own-words"), Type.SMALL_STRONG, Tone.INK));
+            body.below(2, Prose.of(WORDS.say("lesson-own-words"), Type.SMALL_STRONG, Tone.INK));
             said.forEach(line -> body.below(0.75, Prose.body(line)));
         }
     }

@@ -5,7 +5,6 @@ import java.util.Locale;
 import roundwright.course.preparation.PrepLine;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.wording.Wording;
@@ -28,7 +27,7 @@ final class ReadyList {
                     .toList();
             if (!texts.isEmpty()) {
                 String heading = WORDS.say("ready." + kind.name().toLowerCase(Locale.ROOT));
-                body.below(2, new Text(heading, Type.SMALL_STRONG, Tone.INK));
+                body.below(2, Prose.of(heading, Type.SMALL_STRONG, Tone.INK));
                 texts.forEach(text -> body.below(0.5, Prose.body("· " + text)));
             }
         }

@@ -20,7 +20,6 @@ import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.planning.RestOfCourse.Question;
@@ -200,7 +199,7 @@ public final class RestCard extends AskCard {
     }
 
     private void list(String heading, List<String> lines, String none) {
-        shown.below(2, new Text(heading, Type.SMALL_STRONG, Tone.INK));
+        shown.below(2, Prose.of(heading, Type.SMALL_STRONG, Tone.INK));
         lines.forEach(line -> shown.below(0.5, Prose.body(line)));
         if (lines.isEmpty()) {
             shown.below(0.5, Prose.muted(none));

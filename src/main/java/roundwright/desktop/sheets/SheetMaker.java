@@ -1,5 +1,6 @@
 package roundwright.desktop.sheets;
 
+import java.awt.print.Pageable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.work.Task;
@@ -78,6 +80,45 @@ public final class SheetMaker {
                         ? WORDS.say("sheets-stopped")
                         : WORDS.say("sheets-written", written.size(), folder);
                 desk.tell(told);
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                asking.close();
+                desk.tell(String.valueOf(failure.getMessage()));
+            }
+        });
+    }
+
+    /** Makes an order's printed sheets and shows them, to be looked at and then printed. */
+    void preview(SheetOrder order, Consumer<Pageable> print) {
+        AtomicBoolean goOn = new AtomicBoolean(true);
+        ProgressCard card = new ProgressCard(asking, () -> goOn.set(false));
+        asking.ask(card);
+        making.submit(new Task<PrintedSheets>() {
+            @Override
+            public PrintedSheets away() {
+                List<Sheet> sheets = Sheets.of(order).stream()
+                        .filter(sheet -> PrintedSheets.printed(sheet.kind()))
+                        .toList();
+                PrintedSheets printed = new PrintedSheets();
+                for (int done = 0; done < sheets.size() && goOn.get(); done++) {
+                    int number = done;
+                    making.here(() -> card.show(number, sheets.size()));
+                    printed.add(sheets.get(done));
+                }
+                return printed;
+            }
+
+            @Override
+            public void here(PrintedSheets printed) {
+                if (goOn.get() && printed.count() > 0) {
+                    asking.close();
+                    asking.ask(new PrintCard(desk, making, asking, printed, print));
+                } else if (goOn.get()) {
+                    asking.close();
+                    desk.tell(WORDS.say("print-nothing"));
+                }
             }
 
             @Override

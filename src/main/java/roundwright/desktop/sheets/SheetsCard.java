@@ -1,5 +1,6 @@
 package roundwright.desktop.sheets;
 
+import java.awt.print.Pageable;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -7,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -28,6 +30,7 @@ public final class SheetsCard extends AskCard {
     private final transient SheetMaker maker;
     private final transient Asking asking;
     private final transient Supplier<Optional<Path>> chooseFolder;
+    private final transient Consumer<Pageable> print;
     private final JComboBox<Wanted> lessons = new JComboBox<>();
     private final transient Map<SheetKind, JCheckBox> kinds = new EnumMap<>(SheetKind.class);
 
@@ -40,11 +43,17 @@ public final class SheetsCard extends AskCard {
         }
     }
 
-    public SheetsCard(Desk desk, SheetMaker maker, Asking asking, Supplier<Optional<Path>> chooseFolder) {
+    public SheetsCard(
+            Desk desk,
+            SheetMaker maker,
+            Asking asking,
+            Supplier<Optional<Path>> chooseFolder,
+            Consumer<Pageable> print) {
         super(WORDS.say("sheets-head"), 480);
         this.maker = maker;
         this.asking = asking;
         this.chooseFolder = chooseFolder;
+        this.print = print;
         lessons.addItem(new Wanted(Optional.empty()));
         desk.course()
                 .orElseThrow()
@@ -60,11 +69,13 @@ public final class SheetsCard extends AskCard {
                 body().below(kinds.size() == 1 ? 2 : 0.75, box);
             }
         }
-        answer(WORDS.say("sheets-answer"), this::make);
+        answer(WORDS.say("sheets-print"), this::print);
+        other(WORDS.say("sheets-answer"), this::make);
         cancel(asking);
     }
 
-    private void make() {
+    /** What is ticked; empty, with a sentence that says so, where nothing is. */
+    private Optional<SheetOrder> order() {
         Set<SheetKind> wanted = EnumSet.noneOf(SheetKind.class);
         kinds.forEach((kind, box) -> {
             if (box.isSelected()) {
@@ -73,14 +84,24 @@ public final class SheetsCard extends AskCard {
         });
         if (wanted.isEmpty()) {
             wrong(WORDS.say("sheets-none"), lessons);
-            return;
+            return Optional.empty();
         }
-        Optional<Path> folder = chooseFolder.get();
-        folder.ifPresent(found -> {
-            SheetOrder all = maker.order(wanted);
-            Wanted lesson = (Wanted) lessons.getSelectedItem();
+        SheetOrder all = maker.order(wanted);
+        Wanted lesson = (Wanted) lessons.getSelectedItem();
+        return Optional.of(lesson.lesson().map(one -> all.lesson(one.number())).orElse(all));
+    }
+
+    private void print() {
+        order().ifPresent(order -> {
             asking.close();
-            maker.write(lesson.lesson().map(one -> all.lesson(one.number())).orElse(all), found);
+            maker.preview(order, print);
         });
+    }
+
+    private void make() {
+        order().ifPresent(order -> chooseFolder.get().ifPresent(folder -> {
+            asking.close();
+            maker.write(order, folder);
+        }));
     }
 }

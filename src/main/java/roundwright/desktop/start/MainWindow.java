@@ -8,9 +8,13 @@ import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.awt.print.Pageable;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -32,6 +36,7 @@ final class MainWindow implements Frame {
 
     private final JFrame frame = new JFrame();
     private final Work longWork = Work.queue();
+    private Consumer<String> told = sentence -> {};
     private final Work looks = Work.queue();
     private final Folders folders;
     private Runnable closed = () -> {};
@@ -60,6 +65,7 @@ final class MainWindow implements Frame {
 
     /** Puts an open file into the window. */
     void fill(Desk desk, MainPanel panel, Runnable closed) {
+        told = desk::tell;
         this.closed = closed;
         frame.setContentPane(panel);
         showTitle(desk);
@@ -150,6 +156,34 @@ final class MainWindow implements Frame {
         return chooser.showSaveDialog(frame) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
                 : Optional.empty();
+    }
+
+    /** The system's own question comes first; the printing itself runs away from the event thread. */
+    @Override
+    public void print(Pageable pages) {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        job.setJobName(frame.getTitle());
+        job.setPageable(pages);
+        if (!job.printDialog()) {
+            return;
+        }
+        longWork.submit(new roundwright.desktop.work.Task<Void>() {
+            @Override
+            public Void away() throws PrinterException {
+                job.print();
+                return null;
+            }
+
+            @Override
+            public void here(Void nothing) {
+                told.accept(WORDS.say("printed"));
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                told.accept(WORDS.say("cannot-print", String.valueOf(failure.getMessage())));
+            }
+        });
     }
 
     @Override

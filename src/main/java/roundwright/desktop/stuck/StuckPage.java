@@ -21,7 +21,6 @@ import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.TwoCards;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
@@ -86,9 +85,9 @@ public final class StuckPage extends JPanel implements FirstFocus {
             showNeeds(picture.get());
             showGroup(picture.get(), desk.course().get());
         } else {
-            left.below(0, Text.heading(WORDS.say("stuck-head")));
+            left.below(0, Prose.heading(WORDS.say("stuck-head")));
             left.below(1, Prose.body(WORDS.say(insights.looking() ? "stuck-looking" : "stuck-nobody")));
-            right.below(0, Text.heading(WORDS.say("spots-head")));
+            right.below(0, Prose.heading(WORDS.say("spots-head")));
         }
         left.revalidate();
         right.revalidate();
@@ -97,7 +96,7 @@ public final class StuckPage extends JPanel implements FirstFocus {
 
     private void showNeeds(GroupPicture picture) {
         List<Needs> stuck = picture.stuck();
-        left.below(0, Text.heading(WORDS.say("stuck-head")));
+        left.below(0, Prose.heading(WORDS.say("stuck-head")));
         if (insights.looking()) {
             left.below(0.5, Prose.muted(WORDS.say("stuck-looking")));
         }
@@ -152,7 +151,7 @@ public final class StuckPage extends JPanel implements FirstFocus {
 
     private void showGroup(GroupPicture picture, OpenCourse course) {
         Sentences sentences = new Sentences(course.terms());
-        right.below(0, Text.heading(WORDS.say("spots-head")));
+        right.below(0, Prose.heading(WORDS.say("spots-head")));
         List<TroubleSpot> spots = picture.troubleSpots();
         if (spots.isEmpty()) {
             right.below(1, Prose.body(WORDS.say("spots-none")));
@@ -167,7 +166,7 @@ public final class StuckPage extends JPanel implements FirstFocus {
                                         .map(round -> round.line().text())
                                         .orElse(""),
                                 spot.words(sentences))));
-        right.below(3, Text.heading(WORDS.say("teach-head")));
+        right.below(3, Prose.heading(WORDS.say("teach-head")));
         if (picture.teachAgain().isEmpty()) {
             right.below(0.75, Prose.body(WORDS.say("teach-none")));
         }
@@ -182,7 +181,7 @@ public final class StuckPage extends JPanel implements FirstFocus {
         }
         right.below(
                 3,
-                Text.heading(WORDS.say(
+                Prose.heading(WORDS.say(
                         "outlook-head", next.get().number(), next.get().name())));
         List<Outlook> outlooks = picture.outlook(course.places(next.get())).stream()
                 .filter(outlook -> outlook.wrong() >= WORTH_A_WARNING)

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.group.counts.CellTrouble;
 import roundwright.group.counts.Column;
 import roundwright.wording.Wording;
@@ -32,7 +31,7 @@ final class ImportSummary extends Stack {
         below(0, Prose.body(String.join(" ", sentences(found))));
         List<CellTrouble> troubles = found.result().troubles();
         if (!troubles.isEmpty()) {
-            below(1.5, Text.heading(WORDS.say("import-troubles", troubles.size())));
+            below(1.5, Prose.heading(WORDS.say("import-troubles", troubles.size())));
             troubles.stream().limit(TROUBLES_SHOWN).forEach(this::add);
             if (troubles.size() > TROUBLES_SHOWN) {
                 below(0.75, Prose.muted(WORDS.say("import-more-troubles", troubles.size() - TROUBLES_SHOWN)));

@@ -1,5 +1,6 @@
 package roundwright.desktop.window;
 
+import java.awt.print.Pageable;
 import java.nio.file.Path;
 import java.util.Optional;
 import roundwright.desktop.work.Work;
@@ -20,6 +21,9 @@ public interface Frame {
 
     /** Asks for a folder to write into. */
     Optional<Path> chooseFolder();
+
+    /** Asks for a printer, and sends pages to it. */
+    void print(Pageable pages);
 
     /** A queue for work that takes seconds. */
     Work longWork();

@@ -257,7 +257,7 @@ public final class MainPanel extends JPanel implements Asking {
         return pages.computeIfAbsent(page, wanted -> switch (wanted) {
             case PLAN -> new PlanPage(desk, deeds, this, charts);
             case COUNTS -> new CountsPage(desk, insights, deeds);
-            case NEXT -> new NextPage(desk, deeds, charts);
+            case NEXT -> new NextPage(desk, insights, deeds, charts);
             case STUCK -> new StuckPage(desk, insights);
         });
     }

@@ -15,7 +15,7 @@ final class SheetDeeds {
     static void bind(Desk desk, Deeds deeds, Asking asking, Frame frame) {
         SheetMaker maker = new SheetMaker(desk, frame.longWork(), asking);
         StudentSheets student = new StudentSheets(desk, maker, frame::chooseTarget);
-        deeds.on(Deed.SHEETS, () -> asking.ask(new SheetsCard(desk, maker, asking, frame::chooseFolder)));
+        deeds.on(Deed.SHEETS, () -> asking.ask(new SheetsCard(desk, maker, asking, frame::chooseFolder, frame::print)));
         deeds.on(Deed.STUDENT_SHEET, student::savePage);
         deeds.on(Deed.STUDENT_WEB_PAGE, student::saveWebPage);
         desk.listen(matters -> enable(desk, deeds));
