@@ -26,6 +26,8 @@ final class Opening {
             lock(database);
             checkVersion(file, version(database), migrations);
             Soundness.check(database);
+            // another program may have told the file to keep its newest edits in a second file
+            database.execute("PRAGMA journal_mode = DELETE");
             database.execute("PRAGMA busy_timeout = " + BUSY_MILLISECONDS);
             Permissions.forTheOwnerAlone(file);
             NewFile.sweep(file);

@@ -2,6 +2,7 @@ package roundwright.store;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -135,6 +136,22 @@ class OpeningTest {
         byte[] bytes = Files.readAllBytes(good);
         assertThrows(StoreException.Failed.class, () -> Store.create(good, folder));
         assertArrayEquals(bytes, Files.readAllBytes(good));
+    }
+
+    @Test
+    void aFileThatWasToldToKeepEditsInASecondFileKeepsThemInOneAgain() throws Exception {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + good);
+                Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA journal_mode = WAL");
+            statement.execute("UPDATE student SET name = 'Oda' WHERE id = 1");
+        }
+        try (Store store = open(good)) {
+            assertEquals("Oda", store.students().all().get(0).name());
+            store.transaction(() -> store.settings().insert(new Setting("page", "counts")));
+            assertFalse(Files.exists(folder.resolve("good.db-wal")));
+        }
+        assertEquals(List.of(good), listing());
+        open(good).close();
     }
 
     @Test
