@@ -51,7 +51,7 @@ public final class Backups {
                     .sorted(Comparator.comparing(Backup::when).reversed())
                     .toList();
         } catch (IOException failure) {
-            throw new StoreException.Failed(folder, failure.toString(), failure);
+            throw Failures.of(folder, failure);
         }
     }
 
@@ -86,6 +86,7 @@ public final class Backups {
 
     /** Removes the copies that are not to be kept, and says which those were. */
     List<Backup> thin() throws StoreException {
+        NewFile.sweep(folder, "." + BackupName.of(file, 0, Instant.EPOCH).base() + ".");
         List<Backup> all = newestFirst();
         Set<Instant> kept = Thinning.kept(all.stream().map(Backup::when).toList());
         Set<Backup> spared = newestOfEachVersion(all);
@@ -123,7 +124,7 @@ public final class Backups {
         try {
             Files.deleteIfExists(copy.file());
         } catch (IOException failure) {
-            throw new StoreException.Failed(copy.file(), failure.toString(), failure);
+            throw Failures.of(copy.file(), failure);
         }
     }
 }

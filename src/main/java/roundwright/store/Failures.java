@@ -1,5 +1,9 @@
 package roundwright.store;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
@@ -16,6 +20,23 @@ final class Failures {
     static StoreException of(Path file, SQLException failure) {
         int code = failure instanceof SQLiteException sqlite ? sqlite.getResultCode().code : -1;
         return of(file, code, failure.getMessage(), failure);
+    }
+
+    /** Of files that could not be read, written, moved or listed. */
+    static StoreException of(Path file, IOException failure) {
+        if (failure instanceof AccessDeniedException) {
+            return new StoreException.ReadOnly(file, failure);
+        }
+        if (failure instanceof NoSuchFileException) {
+            return StoreException.Missing.file(file);
+        }
+        String said = failure instanceof FileSystemException system ? system.getReason() : failure.getMessage();
+        String reason = said == null ? "" : said;
+        boolean full =
+                reason.contains("No space left") || reason.contains("quota") || reason.contains("not enough space");
+        return full
+                ? new StoreException.Full(file, failure)
+                : new StoreException.Failed(file, reason.isEmpty() ? WORDS.say("failed.disk") : reason, failure);
     }
 
     /** Of a call that answers with a result code in place of an exception. */

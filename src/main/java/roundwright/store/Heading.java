@@ -45,7 +45,7 @@ record Heading(int applicationId, int version) {
         try (InputStream stream = Files.newInputStream(file)) {
             return stream.readNBytes(LENGTH);
         } catch (IOException failure) {
-            throw new StoreException.Failed(file, failure.toString(), failure);
+            throw Failures.of(file, failure);
         }
     }
 }

@@ -52,10 +52,13 @@ final class NewFile {
 
     /** Removes what a program that was killed has left of files it was making beside this one, or in their place. */
     static void sweep(Path file) {
-        String start = "." + file.getFileName() + ".";
+        sweep(file.toAbsolutePath().getParent(), "." + file.getFileName() + ".");
+    }
+
+    /** The same for files whose names begin alike. */
+    static void sweep(Path folder, String start) {
         try (DirectoryStream<Path> left = Files.newDirectoryStream(
-                file.toAbsolutePath().getParent(),
-                path -> path.getFileName().toString().startsWith(start) && abandoned(path))) {
+                folder, path -> path.getFileName().toString().startsWith(start) && abandoned(path))) {
             left.forEach(NewFile::remove);
         } catch (IOException | DirectoryIteratorException notListed) {
             // what is left is of no use and does no harm
@@ -82,7 +85,7 @@ final class NewFile {
         } catch (FileAlreadyExistsException failure) {
             throw StoreException.Failed.exists(file);
         } catch (IOException failure) {
-            throw new StoreException.Failed(file, failure.toString(), failure);
+            throw Failures.of(file, failure);
         }
     }
 

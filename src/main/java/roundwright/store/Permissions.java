@@ -24,7 +24,7 @@ public final class Permissions {
         try {
             Files.createDirectories(folder, attributes(folder, FOLDER));
         } catch (IOException failure) {
-            throw new StoreException.Failed(folder, failure.toString(), failure);
+            throw Failures.of(folder, failure);
         }
     }
 
@@ -35,7 +35,7 @@ public final class Permissions {
         } catch (java.nio.file.AccessDeniedException denied) {
             throw new StoreException.ReadOnly(file, denied);
         } catch (IOException failure) {
-            throw new StoreException.Failed(file, failure.toString(), failure);
+            throw Failures.of(file, failure);
         }
     }
 

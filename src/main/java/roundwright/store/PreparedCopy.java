@@ -60,7 +60,7 @@ public final class PreparedCopy implements AutoCloseable {
         } catch (NoSuchFileException gone) {
             throw StoreException.Missing.file(backup);
         } catch (IOException failure) {
-            throw new StoreException.Failed(backup, failure.toString(), failure);
+            throw Failures.of(backup, failure);
         }
     }
 

@@ -69,7 +69,7 @@ public final class Rescue {
             }
             return Files.readAllBytes(damaged);
         } catch (IOException failure) {
-            throw new StoreException.Failed(damaged, failure.toString(), failure);
+            throw Failures.of(damaged, failure);
         }
     }
 

@@ -40,7 +40,7 @@ public final class SetAside {
             Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             return aside;
         } catch (IOException failure) {
-            throw new StoreException.Failed(file, failure.toString(), failure);
+            throw Failures.of(file, failure);
         } finally {
             NewFile.remove(fresh);
         }
@@ -54,7 +54,7 @@ public final class SetAside {
                     .sorted()
                     .toList();
         } catch (IOException failure) {
-            throw new StoreException.Failed(file, failure.toString(), failure);
+            throw Failures.of(file, failure);
         }
     }
 

@@ -189,7 +189,7 @@ public final class Store implements AutoCloseable {
                 throw StoreException.Failed.itself(backup);
             }
         } catch (IOException failure) {
-            throw new StoreException.Failed(backup, failure.toString(), failure);
+            throw Failures.of(backup, failure);
         }
         return PreparedCopy.of(backup, database.file());
     }

@@ -30,7 +30,7 @@ final class Upgrade {
                 copies.make(database, written);
             }
         } catch (IOException failure) {
-            throw new StoreException.Failed(backups, failure.toString(), failure);
+            throw Failures.of(backups, failure);
         }
     }
 }

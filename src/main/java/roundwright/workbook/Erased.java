@@ -3,6 +3,7 @@ package roundwright.workbook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
 import roundwright.store.ErasedBackups;
@@ -17,6 +18,7 @@ import roundwright.wording.Wording;
  * @param notes notes on their rounds
  * @param mentions other places of the file whose words still have the name in them, for the teacher to look at
  * @param setAside damaged files beside this one, which may hold the student still
+ * @param notAnew why the file could not be written anew, where it could not
  * @param backups how many dated copies they were erased from
  * @param backupsLeft dated copies that could not be changed
  */
@@ -27,6 +29,7 @@ public record Erased(
         int notes,
         List<String> mentions,
         List<Path> setAside,
+        Optional<String> notAnew,
         int backups,
         List<Path> backupsLeft) {
     private static final Wording WORDS = Wording.of("workbook");
@@ -41,6 +44,7 @@ public record Erased(
                 held.stream().mapToInt(each -> each.notes().size()).sum(),
                 Mentions.of(view, student),
                 setAside,
+                Optional.empty(),
                 0,
                 List.of());
     }
@@ -57,11 +61,16 @@ public record Erased(
         if (!mentions.isEmpty()) {
             said.add(WORDS.say("erased.mentions", Wording.list(mentions)));
         }
+        notAnew.ifPresent(why -> said.add(WORDS.say("erased.not-anew", why)));
         setAside.forEach(file -> said.add(WORDS.say("erased.set-aside", file)));
         return said;
     }
 
+    Erased writtenAnew(Optional<String> whyNot) {
+        return new Erased(name, reports, marks, notes, mentions, setAside, whyNot, backups, backupsLeft);
+    }
+
     Erased withBackups(ErasedBackups copies) {
-        return new Erased(name, reports, marks, notes, mentions, setAside, copies.changed(), copies.left());
+        return new Erased(name, reports, marks, notes, mentions, setAside, notAnew, copies.changed(), copies.left());
     }
 }

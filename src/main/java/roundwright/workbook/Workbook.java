@@ -220,9 +220,19 @@ public final class Workbook implements AutoCloseable {
             write(writes);
             begin(view);
             tell(writes);
-            store.writeAnew();
-            return fromBackups ? erased.withBackups(store.backups().erase(student)) : erased;
+            Erased whole = erased.writtenAnew(tryToWriteAnew());
+            return fromBackups ? whole.withBackups(store.backups().erase(student)) : whole;
         });
+    }
+
+    /** The student is gone by now, and what stood there is overwritten; that the file could not be made smaller is told. */
+    private Optional<String> tryToWriteAnew() {
+        try {
+            store.writeAnew();
+            return Optional.empty();
+        } catch (StoreException cannot) {
+            return Optional.of(cannot.getMessage());
+        }
     }
 
     /** Writes a copy in which students have only their initials and nothing that anybody wrote about them is left. */

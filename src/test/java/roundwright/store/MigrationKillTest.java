@@ -91,8 +91,20 @@ class MigrationKillTest {
         Path file = folder.resolve("swept.db");
         Store.create(file, folder).close();
         Path left = Files.writeString(folder.resolve(".swept.db.999999999.new"), "half a copy");
+        Path copy = Files.writeString(
+                Files.createDirectories(folder.resolve("backups"))
+                        .resolve(".swept.1f60a2c4.v1.2026-02-03T191205.db.999999999.new"),
+                "half a backup");
         Path other = Files.writeString(folder.resolve(".other.db.999999999.new"), "another file's");
-        Store.open(file, folder).close();
+        try (Store store = Store.open(file, folder.resolve("backups"))) {
+            store.backUp(java.time.Instant.parse("2026-02-03T19:12:05Z"));
+        }
+        assertTrue(Files.notExists(copy));
+        Files.delete(new Backups(folder.resolve("backups"), file)
+                .newestFirst()
+                .get(0)
+                .file());
+        Files.delete(folder.resolve("backups"));
         try (Stream<Path> paths = Files.list(folder)) {
             assertEquals(
                     List.of(other, file),

@@ -21,7 +21,7 @@ class SmallDiskTest {
         int refusals = 0;
         List<String> last;
         try (Workbook workbook = EditingChild.create(file)) {
-            RandomSteps steps = new RandomSteps(workbook, 5, true);
+            RandomSteps steps = new RandomSteps(workbook, 5, true, true);
             for (int step = 0; step < 20_000 && refusals < 200; step++) {
                 List<String> before = Content.of(workbook.view());
                 try {
