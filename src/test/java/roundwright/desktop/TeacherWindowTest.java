@@ -121,8 +121,7 @@ class TeacherWindowTest {
         hands.press(KeyEvent.VK_F1, false);
         WindowDriver.await("the keys", () -> hands.button("Close"));
         hands.press(KeyEvent.VK_ESCAPE, false);
-        WindowDriver.await(
-                "the page again", () -> Optional.of(hands.button("Close")).filter(Optional::isEmpty));
+        WindowDriver.await("the page again", () -> Optional.of(hands.panel()).filter(panel -> !panel.asking()));
         hands.click(hands.button("Plan").orElseThrow());
         WindowDriver.await(
                 "the plan",

@@ -150,7 +150,8 @@ public final class MainPanel extends JPanel implements Asking {
         repaint();
     }
 
-    private boolean asking() {
+    /** Whether a card lies over the page. */
+    public boolean asking() {
         return overlay.open();
     }
 
