@@ -61,6 +61,10 @@ final class ColumnMatching {
         rows.row(WORDS.say("import-titles"), titles, "");
     }
 
+    JComponent preview() {
+        return preview;
+    }
+
     private int chosen() {
         return Math.max(0, preview.getSelectedColumn());
     }

@@ -62,6 +62,7 @@ public final class ImportCard extends AskCard {
             row(WORDS.say("import-sheet"), sheets(), "");
         }
         columns.into(body(), this::row);
+        first(columns.preview());
         body().below(2, questions);
         body().below(2, summary);
         answer = answer(WORDS.say("import-answer", 0), this::file);

@@ -73,13 +73,19 @@ public final class Roll {
             return Optional.empty();
         }
         Optional<String> decided = decisions.student(written);
-        return decided.or(
-                () -> students.isEmpty() ? Optional.of(written) : students.get().find(written));
+        return decided.or(() -> students.isEmpty() ? Optional.of(written) : listed(written));
     }
 
     /** The student of the group that a written name means: nobody where any name will do. */
     Optional<String> listed(String written) {
-        return written.isBlank() ? Optional.empty() : students.flatMap(group -> group.find(written));
+        return written.isBlank()
+                ? Optional.empty()
+                : students.flatMap(group -> group.find(written)).filter(name -> sameNumbers(written, name));
+    }
+
+    /** A letter may be a slip; of two who are told apart by a number neither is taken for the other. */
+    private static boolean sameNumbers(String written, String name) {
+        return written.replaceAll("\\D", "").equals(name.replaceAll("\\D", ""));
     }
 
     /** The part that a written name means. */

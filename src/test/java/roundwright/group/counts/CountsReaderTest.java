@@ -26,6 +26,10 @@ class CountsReaderTest {
                     TrialCourse.of(TrialCourse.part("Ball", 6, 12, 18, 24)).pattern()),
             List.of("Inés", "Bram"));
 
+    private static final Roll NUMBERED = new Roll(
+            Expectations.of(TrialCourse.of(TrialCourse.part("Ball", 6, 12)).pattern()),
+            List.of("Seat 1", "Seat 2", "Seat 12"));
+
     /**
      * @param reports {@code student part round kind count}, kinds {@code =} counted, {@code ~} unfinished, {@code <} pulled back
      * @param troubles {@code line:column} of cells that cannot be used
@@ -167,6 +171,12 @@ class CountsReaderTest {
                         "name,round,count\nInés,1,6\n\"Bram,2,12\nInés,2,12\n",
                         "Inés Ball 1=6, Bram Ball 2=12, Inés Ball 2=12",
                         "3:1"),
+                new Case(
+                        "students told apart by numbers",
+                        NUMBERED,
+                        "name,round,count\nSeat 1,1,6\nseat 12,2,12\nSeat 13,1,6\nSaet 1,2,12\n",
+                        "Seat 1 Ball 1=6, Seat 12 Ball 2=12, Seat 1 Ball 2=12",
+                        "4:1"),
                 new Case(
                         "a comma in a quoted name",
                         TWO_PARTS,
