@@ -1,5 +1,6 @@
 package roundwright.store;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -70,7 +71,19 @@ final class Opening {
         if (heading.applicationId() != APPLICATION_ID) {
             throw new StoreException.Foreign(file);
         }
-        checkVersion(file, heading.version(), migrations);
+        if (!interrupted(file)) {
+            checkVersion(file, heading.version(), migrations);
+        }
+    }
+
+    /** Whether the last work on it did not come to its end: its first bytes may be of a state that is going to be taken back. */
+    private static boolean interrupted(Path file) throws StoreException {
+        Path journal = file.resolveSibling(file.getFileName() + "-journal");
+        try {
+            return Files.exists(journal) && Files.size(journal) > 0;
+        } catch (IOException failure) {
+            throw Failures.of(journal, failure);
+        }
     }
 
     private static void checkVersion(Path file, int version, Migrations migrations) throws StoreException {
