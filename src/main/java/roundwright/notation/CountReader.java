@@ -171,13 +171,28 @@ final class CountReader {
         if (mistyped || cursor.accept(Meaning.SHUT) || cursor.done()) {
             return true;
         }
-        boolean remark = figures.named && cursor.peek().meaning().parts();
+        boolean remark = figures.named && cursor.peek().meaning().parts() || toldFurther();
         while (remark && !cursor.done() && !cursor.is(Meaning.SHUT)) {
-            if (cursor.next().meaning().makes() && !figures.ofSts) {
+            if (cursor.next().meaning().makes() && !figures.ofSts && !figures.settled) {
                 return false;
             }
         }
         return remark && (cursor.accept(Meaning.SHUT) || cursor.done());
+    }
+
+    /** "(32: 16 dc + 16 ch)", "(18 - 6 more again)": what follows a figure in its bracket tells more of it. */
+    private boolean toldFurther() {
+        boolean mark = cursor.is(Meaning.COLON)
+                || cursor.is(Meaning.DASH) && cursor.peek().spaced();
+        boolean range = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT);
+        for (int ahead = 1; mark && !cursor.is(ahead, Meaning.SHUT) && !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            mark = switch (cursor.peek(ahead).meaning()) {
+                case TIMES, REPEAT, IN, EACH, OPEN, STAR -> false;
+                default -> true;
+            };
+        }
+        figures.settled |= mark && !range;
+        return mark && !range;
     }
 
     private boolean marked() {

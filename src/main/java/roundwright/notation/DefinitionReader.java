@@ -1,7 +1,12 @@
 package roundwright.notation;
 
+import java.util.regex.Pattern;
+
 /** Reads definitions of words: a name, a mark of equality or a colon, and what the name stands for. */
 final class DefinitionReader {
+    private static final Pattern CLOSED = Pattern.compile(
+            "(?i)\\blast loop|(draw|drawn|pull|pulled|yarn|hook) (it )?through|through all|counts as (1|one|a) st|to close");
+
     private static final int LONGEST_NAME = 6;
 
     private final Cursor cursor;
@@ -50,6 +55,9 @@ final class DefinitionReader {
                 }
                 case COLON -> {
                     if (words > 0 && words < 4 && abbreviation(words)) {
+                        return true;
+                    }
+                    if (own && cursor.is(-1, Meaning.SHUT)) {
                         return true;
                     }
                     if (!own || stitch || !cursor.is(-1, Meaning.ST)) {
@@ -161,7 +169,19 @@ final class DefinitionReader {
             }
         }
         cursor.at = to;
+        if (stitch != null && closedToOne(from, to)) {
+            return new Lexicon.Entry(Meaning.SPECIAL, 0, StitchName.BOBBLE, Hold.BOTH, null);
+        }
         return entry(stitch, together, oneStitch, drawn, stitches, largest);
+    }
+
+    /** Whether what is worked is drawn together into one stitch: a bobble, a cluster, a popcorn. */
+    private boolean closedToOne(int from, int to) {
+        cursor.at = 0;
+        int start = cursor.peek(from).start();
+        int end = to > from ? cursor.peek(to - 1).end() : start;
+        cursor.at = to;
+        return CLOSED.matcher(text.substring(start, Math.max(start, end))).find();
     }
 
     private static Lexicon.Entry entry(

@@ -18,6 +18,8 @@ final class Figures {
     boolean ofGroups;
     /** The figure that is said to be the total; 0 where none is. */
     int total;
+    /** Whether what stands after it in its bracket only tells more of it. */
+    boolean settled;
     /** Whether any figure counts stitches. */
     boolean ofStitches;
 
@@ -41,6 +43,7 @@ final class Figures {
         parts = 0;
         ofStitches = false;
         named = false;
+        settled = false;
         ofSts = false;
         ofGroups = false;
         total = 0;

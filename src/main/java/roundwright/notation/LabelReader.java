@@ -331,7 +331,7 @@ final class LabelReader {
                 cursor.at = begin + ahead;
                 break;
             }
-            boolean named = ahead > 0 && cursor.is(ahead + 1, Meaning.UNKNOWN) && cursor.is(ahead + 2, Meaning.COLON);
+            boolean named = cursor.is(ahead + 1, Meaning.UNKNOWN) && cursor.is(ahead + 2, Meaning.COLON);
             if (token.meaning().makes() && !named
                     || token.is(Meaning.FINISH)
                     || token.is(Meaning.MAGIC)
@@ -352,6 +352,10 @@ final class LabelReader {
             cursor.next();
         }
         cursor.accept(Meaning.EQUALS);
+        boolean words = cursor.is(1, Meaning.UNKNOWN) && cursor.is(2, Meaning.COLON);
+        if (words && (cursor.is(Meaning.UNKNOWN) || cursor.is(Meaning.STITCH))) {
+            cursor.at += 3;
+        }
     }
 
     /** "Rnd 4 in red:", "Rnd 4 in B:". */

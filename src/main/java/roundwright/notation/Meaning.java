@@ -23,6 +23,8 @@ enum Meaning {
     MARKER,
     TCHAIN,
     OTHERSIDE,
+    LAYERS,
+    LOST,
     // where
     IN,
     TO,

@@ -93,6 +93,9 @@ final class Meant {
         if (place.same && line.begun) {
             return unit.in(Target.SAME, 0);
         }
+        if (place.layers) {
+            return unit.in(Target.NEXT, 2 * unit.takes());
+        }
         return switch (place.target) {
             case SPACE -> unit.in(Target.SPACE, 0);
             case RING -> unit.in(Target.RING, 0);
@@ -218,6 +221,9 @@ final class Meant {
         }
         if (each == 1) {
             return placed().times(Times.of(stitches));
+        }
+        if (place.layers) {
+            return placed().times(Times.of(each));
         }
         if (place.number == 0 && place.plural && !place.each) {
             return choice(Habit.NUMBER_IN_NEXT, placed().times(Times.of(each)), increase(each, 1));

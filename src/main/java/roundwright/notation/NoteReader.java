@@ -19,7 +19,11 @@ final class NoteReader {
         cursor.next();
         boolean joinedTo = feature == Feature.COLOUR_CHANGE;
         while (!clauseEnds(begin, joinedTo)) {
-            see(cursor.next());
+            if (cursor.is(Meaning.OPEN)) {
+                bracket();
+            } else {
+                see(cursor.next());
+            }
         }
         return new Note(cursor.since(begin), feature);
     }
@@ -29,6 +33,8 @@ final class NoteReader {
             line.features.add(token.feature());
         } else if (token.is(Meaning.MARKER)) {
             line.features.add(Feature.MARKER);
+        } else if (token.is(Meaning.LOST)) {
+            line.doubt(token.span());
         }
     }
 

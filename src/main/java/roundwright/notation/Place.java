@@ -33,6 +33,9 @@ final class Place {
     boolean loop;
 
     boolean otherSide;
+    /** Through two layers at once: a stitch of each is used. */
+    boolean layers;
+
     boolean together;
     boolean between;
     boolean top;

@@ -75,7 +75,8 @@ final class PlaceFirst {
                 !goesOn && cursor.is(Meaning.NUMBER) && cursor.peek(1).meaning().makes();
         int number = numbered ? cursor.next().value() : 0;
         boolean named = !goesOn && cursor.is(Meaning.STITCH);
-        StitchName name = named ? cursor.next().name() : line.lastName;
+        StitchName name =
+                named ? cursor.next().name() : goesOn && line.lastStep != null ? line.lastStep : line.lastName;
         boolean bare = !named && number == 0;
         if (bare && !goesOn && line.unplaced != null && items.last() == line.unplaced) {
             items.nodes.set(items.nodes.size() - 1, line.placeLater(place));

@@ -188,6 +188,10 @@ final class PlaceReader {
             case SPACE, PETAL, CHAINSPACE -> space(place, token);
             case RING, MAGIC, IT -> ring(place, token);
             case OTHERSIDE -> otherSide(place);
+            case LAYERS -> {
+                place.layers = true;
+                yield named(place, token);
+            }
             case AS -> asJoin(place);
             case JOIN -> cursor.peek(-1).is(Meaning.THE) && point(place, token);
             case TCHAIN -> firstChain(place, token) || point(place, token);
@@ -316,6 +320,9 @@ final class PlaceReader {
         }
         cursor.next();
         cursor.skip(Meaning.THE, Meaning.LAST, Meaning.FIRST, Meaning.PREVIOUS);
+        if (cursor.is(Meaning.NUMBER) && (cursor.is(1, Meaning.STITCH) || cursor.is(1, Meaning.ST))) {
+            cursor.next();
+        }
         place.asJoin |= cursor.is(Meaning.JOIN)
                 || cursor.is(Meaning.SLIP)
                 || cursor.is(Meaning.CHAIN)

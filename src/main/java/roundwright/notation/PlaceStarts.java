@@ -28,9 +28,8 @@ final class PlaceStarts {
 
     /** "2sc/st". */
     boolean perStitch() {
-        return !cursor.peek().spaced()
-                && cursor.is(1, Meaning.ST)
-                && !cursor.peek(1).spaced();
+        boolean into = cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.RING) || cursor.is(1, Meaning.MAGIC);
+        return into && !cursor.peek().spaced() && !cursor.peek(1).spaced();
     }
 
     /** Whether a part of the piece is named so many tokens on: "leg 1", "the third leg", "the thumb gap". */

@@ -19,6 +19,8 @@ final class Reading {
 
     /** The stitch that the words last named, for "… and in next 4". */
     StitchName lastName = StitchName.ANY;
+    /** The step that was read last, a slip stitch too; null where none was. */
+    StitchName lastStep;
     /** The loops that hold for what follows. */
     Hold hold = Hold.BOTH;
     /** Whether stitches without a place go into the ring that the line has made. */

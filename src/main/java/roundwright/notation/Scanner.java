@@ -221,9 +221,19 @@ final class Scanner {
         Lexicon.Entry joined = nextEnd > next ? Spelling.joined(folded, at, end, next, nextEnd) : null;
         if (joined != null) {
             add(joined, nextEnd);
-        } else {
+        } else if (!together(end)) {
             add(Spelling.meant(folded, at, end), end);
         }
+    }
+
+    /** Words that were run together ("scinnextst"): cut where known words end, the longest first. */
+    private boolean together(int end) {
+        List<Integer> cuts = RunTogether.cuts(folded, at, end);
+        for (int i = 0; i < cuts.size(); i++) {
+            int to = cuts.get(i);
+            add(RunTogether.entry(folded, at, to), to);
+        }
+        return !cuts.isEmpty();
     }
 
     private boolean afterRound() {

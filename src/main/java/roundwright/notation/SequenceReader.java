@@ -145,6 +145,7 @@ final class SequenceReader {
             }
             case EVENLY -> evens.evenly();
             case IT -> strangers.pronoun();
+            case LOST -> line.doubt(cursor.next().span());
             case EQUALS, FOR, OTHER, PER -> cursor.next();
             case EVEN -> evens.even();
             case IN -> {
@@ -418,6 +419,10 @@ final class SequenceReader {
 
     /** Words around the stitches; those that say where a step goes leave it open. */
     private void note(Token token) {
+        if (cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.ST) && cursor.is(3, Meaning.TOG)) {
+            cursor.next();
+            return;
+        }
         int begin = cursor.at;
         boolean close =
                 !items.parted && !items.empty() && !cursor.peek(-1).meaning().parts();

@@ -246,6 +246,7 @@ final class StartReader {
         }
         if (counts) {
             settle(not);
+            chainsAfter(ahead);
         }
         if (cursor.is(Meaning.COUNTSAS)) {
             while (!cursor.done() && !cursor.peek().meaning().parts() && !cursor.is(Meaning.SHUT)) {
@@ -255,6 +256,20 @@ final class StartReader {
             return true;
         }
         return false;
+    }
+
+    /** "(counts as dc, ch 1)": of the chains some are the first space. */
+    private void chainsAfter(int words) {
+        for (int ahead = 1; ahead <= words + 2 && !cursor.is(ahead, Meaning.SHUT); ahead++) {
+            boolean before = cursor.is(ahead - 1, Meaning.COMMA) || cursor.is(ahead - 1, Meaning.AND);
+            if (before && cursor.is(ahead, Meaning.CHAIN) && cursor.is(ahead + 1, Meaning.NUMBER)) {
+                int number = cursor.peek(ahead + 1).value();
+                Span span = cursor.peek(ahead).span();
+                items.addApart(new Work(
+                        span, Manner.CHAIN, StitchName.CHAIN, 0, 1, Times.of(number), Hold.BOTH, Target.NEXT, ""));
+                return;
+            }
+        }
     }
 
     private void settle(boolean not) {
@@ -403,6 +418,10 @@ final class StartReader {
             ahead++;
         }
         int chain = cursor.is(ahead + 1, Meaning.NUMBER) ? ahead + 2 : ahead + 1;
+        boolean space = cursor.is(ahead - 1, Meaning.SPACE) || cursor.is(ahead - 1, Meaning.CHAINSPACE);
+        if (space && cursor.is(ahead, Meaning.COMMA)) {
+            return true;
+        }
         return cursor.is(chain, Meaning.CHAIN) && !cursor.is(chain + 1, Meaning.SPACE);
     }
 

@@ -353,6 +353,7 @@ final class StitchReader {
         if (named && core.manner != Manner.SKIP) {
             line.lastName = core.name;
         }
+        line.lastStep = core.name == StitchName.CHAIN ? line.lastStep : core.name;
         line.names.add(core.name);
     }
 

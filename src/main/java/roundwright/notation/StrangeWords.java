@@ -134,6 +134,7 @@ final class StrangeWords {
                 depth == 0 && (begin == 0 || dash || cursor.is(-1, Meaning.STOP) || cursor.is(-1, Meaning.SEMICOLON));
         boolean counted = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.UNKNOWN);
         boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
+        boolean vague = cursor.is(Meaning.TO) && cursor.is(1, Meaning.UNKNOWN) && !line.counted && !items.empty();
         boolean figure = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.COMMA) && !line.counted && stepsAhead();
         cursor.next();
         while (!cursor.done()
@@ -146,6 +147,7 @@ final class StrangeWords {
             cursor.next();
         }
         boolean among = figure
+                || vague
                 || counted && !line.counted
                 || goesOn
                 || !items.parted && !items.empty()

@@ -39,6 +39,18 @@ final class PartReader {
     /** The rounds of the line that was read last, one by one. */
     private List<Interpretation> rounds = List.of();
 
+    /** What a part may go on from whose rounds are numbered on: the last round of the part before it. */
+    private Below before = Below.UNKNOWN;
+
+    private int lastBefore = -1;
+
+    /** Lets the part go on from another where its first round is numbered on from that one's last. */
+    PartReader after(PartReader other) {
+        before = other.below;
+        lastBefore = other.number;
+        return this;
+    }
+
     PartReader(Terms terms, Leaning leaning, Vocabulary vocabulary) {
         this.terms = terms;
         this.leaning = leaning;
@@ -150,9 +162,26 @@ final class PartReader {
      */
     private Checked best(WrittenLine written, List<WrittenLine> worked, Below start) {
         Checked checked = work(written, worked, start);
+        boolean goesOn = number == 0
+                && start.stitches() < 0
+                && before.stitches() > 0
+                && written.label()
+                        .filter(label -> label.first() == lastBefore + 1)
+                        .isPresent();
+        if (goesOn
+                && (checked.last() == null
+                        || written.counts().isEmpty() && checked.last().takes() > 0)) {
+            Checked on = work(written, worked, before);
+            checked = on.fits ? on : checked;
+        }
         boolean restarts = number > 2
                 && written.label().filter(label -> label.first() == 1).isPresent();
         if (!checked.fits && (restarts || written.features().contains(Feature.JOIN_PARTS))) {
+            Checked alone = work(written, worked, Below.UNKNOWN);
+            checked = alone.fits ? alone : checked;
+        }
+        boolean nothing = checked.last() != null && checked.last().takes() == 0 && start.stitches() >= 0;
+        if (!checked.fits && nothing) {
             Checked alone = work(written, worked, Below.UNKNOWN);
             checked = alone.fits ? alone : checked;
         }
@@ -195,9 +224,10 @@ final class PartReader {
 
     /** Nothing is counted on a line that was not understood but what it states itself. */
     private void giveUp(WrittenLine written, Checked checked, Line.Found found, LineProblems problems) {
-        found.stated = written.counts().isEmpty()
-                ? OptionalInt.empty()
-                : OptionalInt.of(written.counts().get(0).value());
+        found.stated = written.counts().stream()
+                .filter(WrittenLine.Count::sure)
+                .mapToInt(WrittenLine.Count::value)
+                .findFirst();
         below = found.stated.isPresent() ? new Below(found.stated.getAsInt(), -1, -1) : Below.UNKNOWN;
         if (checked.last() != null && tooLarge(checked.last())) {
             problems.tooLarge();
@@ -244,7 +274,7 @@ final class PartReader {
             for (int i = 0; i < cycle; i++) {
                 Interpretation one = checked.rounds().get(i);
                 String round = RoundWords.of(one.pieces(), checked.lines().get(i), terms, below, row);
-                words.append(i == 0 ? "" : "\n").append(WORDS.say("words.in-turn", first + i, round));
+                words.append(i == 0 ? "" : " ").append(WORDS.say("words.in-turn", first + i, round));
                 below = OptionalInt.of((int) one.makes());
             }
             return words.toString();

@@ -49,8 +49,12 @@ public final class PatternReader {
             Leaning leaning,
             Vocabulary vocabulary) {
         List<Part> read = new ArrayList<>();
+        PartReader before = null;
         for (int i = 0; i < parts.size(); i++) {
-            read.add(new PartReader(terms, leaning, vocabulary).read(parts.get(i), written.get(i)));
+            PartReader reader = new PartReader(terms, leaning, vocabulary);
+            reader = before == null ? reader : reader.after(before);
+            read.add(reader.read(parts.get(i), written.get(i)));
+            before = reader;
         }
         return read;
     }

@@ -21,7 +21,7 @@ final class RoundWords {
     private final WrittenLine line;
 
     private RoundWords(WrittenLine line, Terms terms, boolean flat) {
-        this.steps = new StepWords(terms, flat);
+        this.steps = new StepWords(terms, flat, line.text());
         this.line = line;
     }
 

@@ -1,6 +1,9 @@
 package roundwright.pattern;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import roundwright.notation.Node.Target;
 import roundwright.notation.Stitch;
@@ -11,13 +14,17 @@ import roundwright.wording.Wording;
 final class StepWords {
     private static final Wording WORDS = Wording.of("pattern");
     private static final int LARGEST_WORD = 12;
+    private static final Pattern ORDINAL =
+            Pattern.compile("(?i)\\b([1-9](?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth)\\b");
 
     private final Terms terms;
     private final boolean flat;
+    private final String text;
 
-    StepWords(Terms terms, boolean flat) {
+    StepWords(Terms terms, boolean flat, String text) {
         this.terms = terms;
         this.flat = flat;
+        this.text = text;
     }
 
     static String number(long number) {
@@ -121,12 +128,31 @@ final class StepWords {
                         ? WORDS.say(
                                 "step.each-chain", number(step.makes()), named(step, step.makes()), number(run.times()))
                         : WORDS.say("step.next-chain", number(made), named(step, made));
-            case ONE_CHAIN -> WORDS.say("step.one-chain", number(made), named(step, made));
+            case ONE_CHAIN -> {
+                String which = ordinal(step);
+                yield which.isEmpty()
+                        ? WORDS.say("step.one-chain", number(made), named(step, made))
+                        : WORDS.say("step.chain-from-hook", number(made), named(step, made), which);
+            }
             default ->
                 step.loop() == Step.Loop.SPACE
                         ? WORDS.say("step.into-space", number(made), named(step, made))
                         : WORDS.say("step.into", number(made), named(step, made));
         };
+    }
+
+    /** "second" where the step's words name the second chain from the hook; empty where they name none. */
+    private String ordinal(Step step) {
+        Matcher ordinal = ORDINAL.matcher(step.span().of(text));
+        if (!ordinal.find()) {
+            return "";
+        }
+        String word = ordinal.group(1).toLowerCase(Locale.ROOT);
+        if (Character.isDigit(word.charAt(0))) {
+            int number = word.charAt(0) - '0';
+            return number >= 1 && number < 10 ? WORDS.say("ordinal." + number) : "";
+        }
+        return word;
     }
 
     private String group(Step step, long times, boolean all) {
