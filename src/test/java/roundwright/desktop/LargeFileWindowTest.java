@@ -146,10 +146,9 @@ class LargeFileWindowTest {
         slow.doing("a new course");
         hands.press(KeyEvent.VK_N, true);
         WindowDriver.await("the card", () -> hands.text("Name of the course"));
-        hands.paste("Pebble");
-        hands.press(KeyEvent.VK_TAB, false);
         hands.paste(PEBBLE);
         hands.press(KeyEvent.VK_TAB, false);
+        hands.paste("Pebble");
         hands.press(KeyEvent.VK_ENTER, false);
         WindowDriver.await(
                 "the course", () -> Optional.of(hands.frame().getTitle()).filter(title -> title.startsWith("Pebble")));

@@ -99,6 +99,15 @@ final class WindowDriver implements AutoCloseable {
                 .findFirst();
     }
 
+    /** A component of any kind that is told to begin so. */
+    Optional<Component> named(String beginning) {
+        return all().filter(component -> component.getAccessibleContext() != null)
+                .filter(component -> String.valueOf(
+                                component.getAccessibleContext().getAccessibleName())
+                        .startsWith(beginning))
+                .findFirst();
+    }
+
     Optional<JTextComponent> text(String name) {
         return all().filter(JTextComponent.class::isInstance)
                 .map(JTextComponent.class::cast)

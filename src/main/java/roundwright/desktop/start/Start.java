@@ -42,23 +42,27 @@ public final class Start {
 
     private final Folders folders;
     private final Path file;
+    private final Optional<Path> made;
     private final CompletableFuture<Opened> opening;
     private Optional<String> lastVersion = Optional.empty();
 
-    private Start(Folders folders, Path file, CompletableFuture<Opened> opening) {
+    private Start(Folders folders, Path file, Optional<Path> made, CompletableFuture<Opened> opening) {
         this.folders = folders;
         this.file = file;
+        this.made = made;
         this.opening = opening;
     }
 
     /**
-     * Opens a file, or the usual one where none is named, in a window. Returns at once.
+     * Opens a file, or the usual one where none is named, in a window. Returns at once. A file that is not there is made, and the
+     * window says so.
      *
      * @param sample whether a file without a course opens with a sample course
      */
     public static void open(Optional<Path> file, Folders folders, boolean sample) {
         System.setProperty("awt.useSystemAAFontSettings", "on");
         System.setProperty("swing.aatext", "true");
+        Optional<Path> made = file.filter(Files::notExists);
         CompletableFuture<Opened> opening = CompletableFuture.supplyAsync(() -> {
             NativeLibrary.keepIn(folders.cache());
             return Opened.of(workbook(file, folders), sample);
@@ -67,14 +71,16 @@ public final class Start {
         // nothing is on the screen yet: while the file is read, this is done here, and the event thread stays free
         look.theme().install(look.zoom());
         WarmUp.run();
-        SwingUtilities.invokeLater(() -> new Start(folders, file.orElse(folders.file()), opening).show(look));
+        SwingUtilities.invokeLater(() -> new Start(folders, file.orElse(folders.file()), made, opening).show(look));
     }
 
     private static Workbook workbook(Optional<Path> file, Folders folders) {
         try {
             Path wanted = file.orElse(folders.file());
-            if (file.isEmpty() && Files.notExists(wanted)) {
-                Permissions.makeFolder(folders.data());
+            if (Files.notExists(wanted)) {
+                if (file.isEmpty()) {
+                    Permissions.makeFolder(folders.data());
+                }
                 return Workbook.create(wanted, folders.backups(), Clock.systemDefaultZone());
             }
             return Workbook.open(wanted, folders.backups(), Clock.systemDefaultZone());
@@ -152,6 +158,7 @@ public final class Start {
         panel.begin();
         panel.whenPainted(() -> ready(window));
         backUp(desk);
+        made.ifPresent(path -> desk.tell(WORDS.say("file-made", path)));
         lastVersion.filter(last -> !last.equals(Versions.newest())).ifPresent(last -> tellWhatIsNew(desk, window));
     }
 
