@@ -69,6 +69,7 @@ class AccessibilityTest {
                 Deed.BACKUPS,
                 Deed.ERASE_STUDENT,
                 Deed.REGISTER,
+                Deed.SAVE_COUNTS,
                 Deed.NOTE,
                 Deed.KEYS,
                 Deed.ABOUT,

@@ -23,6 +23,8 @@ final class CountCellView extends Painted implements TableCellRenderer {
     private static final double MARK = 11;
     private static final double NUMBER_RIGHT = 44;
     private static final double MARK_LEFT = 38;
+    private static final int LONG = 3;
+    private static final double LONG_RIGHT = 12;
 
     private final transient CountsPresenter presenter;
     private transient RoundStanding cell;
@@ -113,7 +115,8 @@ final class CountCellView extends Painted implements TableCellRenderer {
     private void paintTyped(Graphics2D graphics, String typed) {
         fill(graphics, Tone.WASH);
         Font font = Type.STRONG.font();
-        double right = getWidth() - Space.points(NUMBER_RIGHT);
+        // what is longer than a count needs the room of the mark, too
+        double right = getWidth() - Space.points(typed.length() > LONG ? LONG_RIGHT : NUMBER_RIGHT);
         graphics.setColor(Tone.INK.color());
         Figures.paintRight(graphics, typed, font, right, baseline(font));
         graphics.setColor(Tone.PINE.color());

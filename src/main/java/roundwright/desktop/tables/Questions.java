@@ -2,7 +2,9 @@ package roundwright.desktop.tables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.RoundPlace;
 import roundwright.group.Student;
@@ -30,11 +32,19 @@ final class Questions {
         if (unknowns.withoutPart() > 0) {
             questions.usualPart(unknowns.withoutPart());
         }
-        unknowns.parts().forEach(questions::part);
-        unknowns.students().forEach(questions::student);
-        unknowns.guessed().forEach(questions::guessed);
-        unknowns.places().forEach(questions::place);
-        return questions.asked.subList(0, Math.min(MOST, questions.asked.size()));
+        questions.each(unknowns.parts(), questions::part);
+        questions.each(unknowns.students(), questions::student);
+        questions.each(unknowns.guessed(), questions::guessed);
+        questions.each(unknowns.places(), questions::place);
+        return List.copyOf(questions.asked);
+    }
+
+    private <K, V> void each(Map<K, V> found, BiConsumer<K, V> ask) {
+        for (Map.Entry<K, V> one : found.entrySet()) {
+            if (asked.size() < MOST) {
+                ask.accept(one.getKey(), one.getValue());
+            }
+        }
     }
 
     private List<String> parts() {

@@ -284,6 +284,7 @@ class ImportCardTest {
                                 .startsWith("Who is"))
                         .count());
         assertTrue((System.nanoTime() - start) / 1e9 < 15);
+        assertTrue(button(card, "File").isEnabled());
     }
 
     @Test
