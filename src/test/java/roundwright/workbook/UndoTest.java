@@ -31,10 +31,12 @@ class UndoTest {
                 workbook.undo();
             }
             assertEquals(List.of(), withoutSettings(Content.of(workbook.view())), "seed " + SEED);
+            assertEquals(List.of(), onDisk(workbook, "beginning.db"), "seed " + SEED);
             while (workbook.redoName().isPresent()) {
                 workbook.redo();
             }
             assertEquals(end, withoutSettings(Content.thatCounts(workbook.view())), "seed " + SEED);
+            assertEquals(end, onDisk(workbook, "end.db"), "seed " + SEED);
         }
     }
 
@@ -60,6 +62,15 @@ class UndoTest {
         }
         try (Workbook again = Workbook.open(file, folder, Clock.systemUTC())) {
             assertEquals(last, Content.of(again.view()));
+        }
+    }
+
+    /** What the file itself holds, read from a copy of it. */
+    private List<String> onDisk(Workbook workbook, String name) throws StoreException {
+        Path copy = folder.resolve(name);
+        workbook.copyTo(copy);
+        try (Workbook read = Workbook.open(copy, folder, Clock.systemUTC())) {
+            return withoutSettings(Content.thatCounts(read.view()));
         }
     }
 
