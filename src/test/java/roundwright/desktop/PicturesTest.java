@@ -14,6 +14,7 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.messages.MessagesCard;
 import roundwright.desktop.safety.Details;
 import roundwright.desktop.safety.TroubleCard;
 import roundwright.desktop.tables.ImportCard;
@@ -159,6 +160,22 @@ class PicturesTest {
         paint("card-export", file -> {
             MainPanel panel = onPage(file, Page.COUNTS);
             panel.deeds().perform(Deed.SAVE_COUNTS);
+            return panel;
+        });
+    }
+
+    @Test
+    void messages() {
+        paint("card-messages", file -> {
+            MainPanel panel = onPage(file, Page.COUNTS);
+            String first = file.desk().students().get(0).name();
+            String second = file.desk().students().get(1).name();
+            MessagesCard card = new MessagesCard(file.desk(), panel);
+            card.paste("[16/03/2027, 19:12] " + first + ": tower round 22 was 34, then 33 after I pulled back\n"
+                    + "[16/03/2027, 19:14] " + first + ": still on tower r23, 12 so far. Hook is 4 mm, right?\n"
+                    + "[16/03/2027, 19:20] " + second + ": Tower r22 33 or 34, can't tell. r23 is two short\n"
+                    + "[16/03/2027, 19:31] " + second + ": oh and I once had 36");
+            panel.ask(card);
             return panel;
         });
     }

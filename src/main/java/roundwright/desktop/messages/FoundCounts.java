@@ -1,19 +1,18 @@
 package roundwright.desktop.messages;
 
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.function.Function;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.CountReport;
-import roundwright.group.RoundPlace;
 import roundwright.group.Student;
+import roundwright.group.StudentId;
 import roundwright.group.messages.Finding;
 import roundwright.group.messages.MessagesReader;
 import roundwright.group.messages.Reading;
 import roundwright.group.messages.Unplaced;
-import roundwright.workbook.NewCount;
+import roundwright.notation.Span;
 
 /**
  * What was found in a pasted text.
@@ -21,24 +20,8 @@ import roundwright.workbook.NewCount;
  * @param counts counts that can be filed, in the order of the text
  * @param undecided passages that speak of the work but give no count that could be filed
  */
-public record FoundCounts(List<FoundCount> counts, List<String> undecided) {
+public record FoundCounts(String text, List<FoundCount> counts, List<Undecided> undecided) {
     private static final int LONGEST = 90;
-
-    /**
-     * A count that can be filed.
-     *
-     * @param sure whether the text surely means it; what is not sure is filed only when the teacher says so
-     * @param expected the count that the pattern says
-     * @param source the words it was read from
-     */
-    public record FoundCount(
-            Student student,
-            RoundPlace place,
-            int count,
-            boolean sure,
-            OptionalInt expected,
-            String source,
-            NewCount filed) {}
 
     public FoundCounts {
         counts = List.copyOf(counts);
@@ -46,60 +29,47 @@ public record FoundCounts(List<FoundCount> counts, List<String> undecided) {
     }
 
     /**
-     * Reads a text.
+     * What a text is read against.
      *
      * @param part the part that is meant where a message names none
+     * @param nameless whose words they are where no name stands
+     * @param reports what a student has reported so far
      */
-    public static FoundCounts read(String text, OpenCourse course, List<Student> students, String part) {
-        List<String> names = students.stream().map(Student::name).toList();
+    public record Setting(
+            OpenCourse course,
+            List<Student> students,
+            String part,
+            Optional<Student> nameless,
+            Function<StudentId, List<CountReport>> reports) {}
+
+    public static FoundCounts read(String text, Setting setting) {
+        List<String> names = setting.students().stream().map(Student::name).toList();
         List<FoundCount> counts = new ArrayList<>();
-        List<String> undecided = new ArrayList<>();
-        for (Finding finding : new MessagesReader(course.course(), names).read(text)) {
-            String source = shortened(finding.source().of(text));
-            if (finding instanceof Reading reading) {
-                List<FoundCount> placed = placed(reading, course, students, part, source);
-                counts.addAll(placed);
-                if (placed.isEmpty()) {
-                    undecided.add(source);
-                }
-            } else if (finding instanceof Unplaced unplaced) {
-                undecided.add(
-                        unplaced.student().map(name -> name + ": " + source).orElse(source));
+        List<Undecided> undecided = new ArrayList<>();
+        Placing placing = new Placing(setting);
+        for (Finding finding : new MessagesReader(setting.course().course(), names).read(text)) {
+            List<FoundCount> placed =
+                    finding instanceof Reading reading ? placing.of(reading) : placing.unfinished((Unplaced) finding);
+            counts.addAll(placed);
+            if (placed.isEmpty()) {
+                undecided.add(undecided(finding));
             }
         }
-        return new FoundCounts(counts, undecided);
+        return new FoundCounts(text, counts, undecided);
     }
 
-    private static List<FoundCount> placed(
-            Reading reading, OpenCourse course, List<Student> students, String part, String source) {
-        Optional<Student> student = reading.student()
-                .flatMap(name ->
-                        students.stream().filter(one -> one.name().equals(name)).findFirst());
-        String in = reading.part().orElse(part);
-        return student.stream()
-                .flatMap(found -> reading.rounds().stream()
-                        .map(round -> new RoundPlace(in, round))
-                        .filter(place -> course.round(place).isPresent())
-                        .map(place -> count(found, place, reading, course, source)))
-                .toList();
+    private static Undecided undecided(Finding finding) {
+        if (finding instanceof Unplaced unplaced) {
+            return new Undecided(unplaced.reason().word(), unplaced.student(), unplaced.source());
+        }
+        Reading reading = (Reading) finding;
+        String why = reading.student().isEmpty() ? "no-student" : "unknown-round";
+        return new Undecided(why, reading.student(), reading.source());
     }
 
-    private static FoundCount count(
-            Student student, RoundPlace place, Reading reading, OpenCourse course, String source) {
-        NewCount filed = new NewCount(
-                student.id(),
-                place.part(),
-                place.round(),
-                reading.pulledBack() ? CountReport.Kind.PULLED_BACK : CountReport.Kind.COUNTED,
-                OptionalInt.of(reading.count()),
-                reading.at().map(at -> at.atZone(ZoneId.systemDefault()).toInstant()),
-                "");
-        boolean sure = !reading.doubtful();
-        return new FoundCount(student, place, reading.count(), sure, course.expected(place), source, filed);
-    }
-
-    private static String shortened(String source) {
-        String line = source.strip().replaceAll("\\s+", " ");
+    /** The words of a passage, on one line. */
+    public String words(Span source) {
+        String line = source.of(text).strip().replaceAll("\\s+", " ");
         return line.length() <= LONGEST ? line : line.substring(0, LONGEST).stripTrailing() + "…";
     }
 }

@@ -1,20 +1,15 @@
 package roundwright.desktop.messages;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import javax.swing.JCheckBox;
+import java.util.Optional;
+import javax.swing.JComboBox;
 import javax.swing.JTextArea;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.ask.Fields;
 import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
-import roundwright.desktop.desk.OpenCourse;
-import roundwright.desktop.look.Prose;
-import roundwright.desktop.look.Stack;
-import roundwright.desktop.messages.FoundCounts.FoundCount;
 import roundwright.desktop.work.Task;
 import roundwright.group.RoundPlace;
 import roundwright.group.Student;
@@ -22,7 +17,7 @@ import roundwright.wording.Wording;
 import roundwright.workbook.CountEdit;
 import roundwright.workbook.NewCount;
 
-/** Asks for messages; shows each count found in them with the words it was read from; files those that are ticked. */
+/** Asks for messages; marks in them what was read; shows each count with the words it was read from; files those that are ticked. */
 public final class MessagesCard extends AskCard {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int PAUSE = 300;
@@ -30,29 +25,56 @@ public final class MessagesCard extends AskCard {
     private final transient Desk desk;
     private final transient Asking asking;
     private final JTextArea text = Fields.lines("", 7);
-    private final Stack found = new Stack();
-    private final transient Map<JCheckBox, NewCount> ticked = new LinkedHashMap<>();
+    private final transient MarkedText marked = new MarkedText(text);
+    private final JComboBox<String> nameless;
+    private final transient WhenTyped typing;
+    private final FoundRows found = new FoundRows();
+    private final transient List<Student> students;
 
     public MessagesCard(Desk desk, Asking asking) {
         super(WORDS.say("messages-head"), 680);
         this.desk = desk;
         this.asking = asking;
+        this.students = desk.students();
         row(WORDS.say("messages-text"), text, WORDS.say("messages-hint"));
-        body().below(1.5, found);
+        nameless = row(WORDS.say("messages-nameless"), new JComboBox<>(names()), "");
+        nameless.addActionListener(chosen -> read());
+        body().below(1, found);
         answer(WORDS.say("messages-answer"), this::file);
         cancel(asking);
-        WhenTyped.into(text, PAUSE, this::read);
+        typing = WhenTyped.into(text, PAUSE, this::read);
+    }
+
+    private String[] names() {
+        List<String> names = new ArrayList<>(List.of(WORDS.say("messages-nobody")));
+        students.forEach(student -> names.add(student.name()));
+        return names.toArray(String[]::new);
+    }
+
+    private Optional<Student> chosen() {
+        int place = nameless.getSelectedIndex();
+        return place > 0 ? Optional.of(students.get(place - 1)) : Optional.empty();
+    }
+
+    /** Puts a text into the field and reads it at once. */
+    public void paste(String pasted) {
+        text.setText(pasted);
+        typing.stop();
+        read();
     }
 
     private void read() {
         String typed = text.getText();
-        OpenCourse course = desk.course().orElseThrow();
-        List<Student> students = desk.students();
-        String part = desk.place().map(RoundPlace::part).orElse("");
+        FoundCounts.Setting setting = new FoundCounts.Setting(
+                desk.course().orElseThrow(),
+                students,
+                desk.place().map(RoundPlace::part).orElse(""),
+                chosen(),
+                desk.group().orElseThrow()::reports);
         desk.work().submit(new Task<FoundCounts>() {
             @Override
             public FoundCounts away() {
-                return FoundCounts.read(typed, course, students, part);
+                return FoundCounts.read(typed, setting);
             }
 
             @Override
@@ -68,18 +90,8 @@ public final class MessagesCard extends AskCard {
     }
 
     private void show(FoundCounts read) {
-        found.removeAll();
-        ticked.clear();
-        read.counts().forEach(this::addCount);
-        if (read.counts().isEmpty()) {
-            found.below(0, Prose.muted(WORDS.say("messages-none")));
-        }
-        if (!read.undecided().isEmpty()) {
-            found.below(
-                    1.5,
-                    Prose.body(WORDS.say("messages-undecided", read.undecided().size())));
-            read.undecided().forEach(words -> found.below(0.5, Prose.muted("“" + words + "”")));
-        }
+        marked.show(read);
+        found.show(read);
         revalidate();
         if (getParent() != null) {
             getParent().revalidate();
@@ -87,33 +99,8 @@ public final class MessagesCard extends AskCard {
         repaint();
     }
 
-    private void addCount(FoundCount count) {
-        String expected = count.expected().isPresent() && count.expected().getAsInt() != count.count()
-                ? WORDS.say("messages-instead", count.expected().getAsInt())
-                : "";
-        String words = WORDS.say(
-                "messages-count",
-                count.student().name(),
-                count.place().part(),
-                count.place().round(),
-                count.count(),
-                expected);
-        JCheckBox box = new JCheckBox(words, count.sure());
-        box.setToolTipText(count.source());
-        ticked.put(box, count.filed());
-        found.below(1, box);
-        found.below(
-                0.25,
-                Prose.muted("“" + count.source() + "”" + (count.sure() ? "" : " " + WORDS.say("messages-unsure"))));
-    }
-
     private void file() {
-        List<NewCount> wanted = new ArrayList<>();
-        ticked.forEach((box, count) -> {
-            if (box.isSelected()) {
-                wanted.add(count);
-            }
-        });
+        List<NewCount> wanted = found.wanted();
         if (wanted.isEmpty()) {
             wrong(WORDS.say("messages-none"), text);
             return;

@@ -70,6 +70,7 @@ final class Marker {
                 || again()
                 || relative()
                 || noBetween()
+                || exclaims()
                 || cue()
                 || number())) {
             at++;
@@ -273,6 +274,15 @@ final class Marker {
                 && numberJustBefore()
                 && NumberWords.at(tokens, at + 1).isPresent()
                 && add(Kind.CORRECTION, "no", 1);
+    }
+
+    /** "Oh. 42 then", "ah! 12". */
+    private boolean exclaims() {
+        return tokens.get(at).matches("o+h+|a+h+|aha|hm+")
+                && at + 1 < tokens.size()
+                && (tokens.get(at + 1).matches("[.!,]|its|it")
+                        || tokens.get(at + 1).number())
+                && add(Kind.CORRECTION, "oh", 1);
     }
 
     private boolean afterNo() {

@@ -149,7 +149,10 @@ final class RunReader {
         if (run.between(first, second, Kind.OR)) {
             possible.forEach(number -> file(List.of(round), number, Sureness.EITHER));
         } else if (corrected(first, last) || afterPulling(last)) {
-            possible.forEach(number -> file(List.of(round), number, sureness));
+            possible.subList(0, possible.size() - 1)
+                    .forEach(number -> sentence.file(
+                            List.of(round), new Said(number.value(), false, sureness, false), run.span(number)));
+            file(List.of(round), last, sureness);
         } else if (counted.size() == 1) {
             file(List.of(round), counted.get(0), sureness);
         } else if (known.near(message.part(), round, first.value(), 0) && run.joint(first, second, "but", ")")) {
