@@ -156,13 +156,12 @@ public final class Start {
 
     private void begin(Desk desk, MainPanel panel, MainWindow window) {
         panel.begin();
-        panel.whenPainted(() -> ready(window));
-        backUp(desk);
+        panel.whenPainted(() -> ready(window, desk));
         made.ifPresent(path -> desk.tell(WORDS.say("file-made", path)));
         lastVersion.filter(last -> !last.equals(Versions.newest())).ifPresent(last -> tellWhatIsNew(desk, window));
     }
 
-    /** The state that the file was opened in is copied before anything is done to it. */
+    /** The state that the file was opened in is copied before anything is done to it: edits wait in the same queue. */
     private static void backUp(Desk desk) {
         desk.work().submit(new Task<Optional<Backup>>() {
             @Override
@@ -189,7 +188,7 @@ public final class Start {
         window.rememberLook();
     }
 
-    private static void ready(MainWindow window) {
+    private static void ready(MainWindow window, Desk desk) {
         if (Boolean.getBoolean("roundwright.report-start")) {
             reportReady();
         }
@@ -197,6 +196,7 @@ public final class Start {
             window.frame().dispose();
         } else {
             window.showIcon();
+            backUp(desk);
             StartArchive.ofThisProgram().ifPresent(StartArchive::makeLater);
         }
     }
