@@ -31,6 +31,7 @@ public final class TableFiles {
     /** Opens a file; where it is no table, says why. */
     public void open(Path path) {
         String name = String.valueOf(path.getFileName());
+        desk.tell(WORDS.say("import-opening", name));
         reading.submit(new Task<List<Table>>() {
             @Override
             public List<Table> away() throws IOException, NotATable {
@@ -41,6 +42,7 @@ public final class TableFiles {
 
             @Override
             public void here(List<Table> tables) {
+                desk.clearNotice();
                 show(name, tables);
             }
 
