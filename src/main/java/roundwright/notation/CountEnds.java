@@ -21,7 +21,7 @@ final class CountEnds {
             over = switch (cursor.peek(place).meaning()) {
                 case INC, DEC, INVDEC, TOG, SKIP, SPECIAL, TIMES, REPEAT, STAR, STARS, EACH, AROUND, TOEND -> false;
                 case YOUHAVE, TOTAL, EQUALS -> !figure(place + 1);
-                case STITCH -> joinedTo(place - 1);
+                case STITCH -> joinedTo(place - 1) || cursor.is(place - 1, Meaning.UNKNOWN);
                 case NUMBER ->
                     cursor.is(place - 1, Meaning.CHAIN)
                             || !counts(cursor.peek(place + 1).meaning());

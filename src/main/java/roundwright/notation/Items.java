@@ -50,6 +50,13 @@ final class Items {
         return !empty() && !bare() && nodes.stream().anyMatch(node -> !(node instanceof Note));
     }
 
+    /** "4 dc, 4 tr, all into the ring": the steps before go there too. */
+    void intoRing() {
+        nodes.replaceAll(node -> node instanceof Work work && work.target() == Node.Target.NEXT && work.takes() == 1
+                ? work.in(Node.Target.RING, 0)
+                : node);
+    }
+
     boolean alone() {
         return nodes.size() == from + 1;
     }

@@ -161,6 +161,10 @@ final class Meant {
     private Node fill(int each) {
         line.lastEach = each;
         Work step = each == 1 ? placed() : (Work) increase(each, 1);
+        if (place.alsoSpaces) {
+            Work spaces = unit.in(Target.SPACE, 0).times(Times.FULL);
+            return new Node.Sequence(unit.span(), List.of(step.times(place.times()), spaces));
+        }
         return step.times(place.times());
     }
 

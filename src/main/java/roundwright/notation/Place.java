@@ -33,6 +33,8 @@ final class Place {
     boolean loop;
 
     boolean otherSide;
+    /** The chain spaces between the stitches as well. */
+    boolean alsoSpaces;
     /** Through two layers at once: a stitch of each is used. */
     boolean layers;
 

@@ -35,6 +35,9 @@ final class PlaceFirst {
 
     /** A ring or a chain that what stands before, or what follows, goes into. */
     private boolean whereAll(int begin, Place place) {
+        if (place.target == Target.RING && place.each && !line.ring) {
+            items.intoRing();
+        }
         boolean behind = line.unplaced != null && (items.last() == line.unplaced || items.last() instanceof Note);
         if (place.target == Target.RING && behind && line.placeBehind(items, place)) {
             return true;

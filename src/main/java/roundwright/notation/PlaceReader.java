@@ -26,6 +26,11 @@ final class PlaceReader {
         return starts.thing(ahead);
     }
 
+    /** Reads over a thing that is no part of a round: "over the elastic", "round the thumb gap"; false where none stands there. */
+    boolean overThing() {
+        return starts.overThing();
+    }
+
     void overWords() {
         starts.overWords();
     }
@@ -193,7 +198,7 @@ final class PlaceReader {
                 yield named(place, token);
             }
             case AS -> asJoin(place);
-            case JOIN -> cursor.peek(-1).is(Meaning.THE) && point(place, token);
+            case JOIN -> (cursor.is(-1, Meaning.THE) || cursor.is(-1, Meaning.IN)) && point(place, token);
             case TCHAIN -> firstChain(place, token) || point(place, token);
             case HOOK, TOP, MARKER, PREVIOUS, BASE, CORNERST -> point(place, token);
             default -> false;
@@ -227,7 +232,7 @@ final class PlaceReader {
 
     private boolean otherSide(Place place) {
         cursor.next();
-        cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION);
+        cursor.skip(Meaning.OF, Meaning.THE, Meaning.FOUNDATION, Meaning.NEXT, Meaning.SAME, Meaning.EACH);
         if (cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.CHAIN)) {
             place.number = cursor.next().value();
         }
@@ -248,6 +253,7 @@ final class PlaceReader {
 
     /** A point of the round that is one stitch: the base, the join, the corner, the top of the chain. */
     private boolean point(Place place, Token token) {
+        boolean overStitch = false;
         switch (token.meaning()) {
             case HOOK -> place.fromHook = true;
             case CORNERST -> place.next = true;
@@ -255,10 +261,14 @@ final class PlaceReader {
             case JOIN -> {
                 place.same = true;
                 place.asJoin = true;
+                overStitch = true;
             }
             default -> place.top = true;
         }
         cursor.next();
+        if (overStitch) {
+            cursor.skip(Meaning.ST);
+        }
         place.noun = true;
         return true;
     }
@@ -290,7 +300,24 @@ final class PlaceReader {
         place.noun = true;
         place.plural |= text.charAt(token.end() - 1) == 's';
         cursor.accept(Meaning.ST);
+        andSpaces(place);
         return true;
+    }
+
+    /** "in each sc and ch-1 sp": the spaces between the stitches too. */
+    private void andSpaces(Place place) {
+        int space = cursor.is(1, Meaning.EACH) ? 2 : 1;
+        if (!place.each || !cursor.is(Meaning.AND)) {
+            return;
+        }
+        boolean chained = cursor.is(space, Meaning.CHAIN)
+                && cursor.is(space + 1, Meaning.DASH)
+                && cursor.is(space + 2, Meaning.NUMBER)
+                && cursor.is(space + 3, Meaning.SPACE);
+        if (chained || cursor.is(space, Meaning.CHAINSPACE)) {
+            place.alsoSpaces = true;
+            cursor.at += chained ? space + 4 : space + 1;
+        }
     }
 
     /** "ch", "ch-1 sp", "ch 3" in "top of ch 3". */

@@ -120,6 +120,28 @@ final class PlaceStarts {
                         && (cursor.is(which + 1, Meaning.ST) || cursor.is(which + 1, Meaning.STITCH));
     }
 
+    /** Reads over "over the elastic", "evenly around the opening"; false, and the cursor unmoved, where no such thing stands there. */
+    boolean overThing() {
+        int place = cursor.is(Meaning.EVENLY) ? 1 : 0;
+        boolean along = cursor.is(place, Meaning.IN)
+                || cursor.is(place, Meaning.AROUND)
+                || cursor.is(place, Meaning.ACROSS)
+                || cursor.is(place, Meaning.ROUND);
+        place += along ? 1 : 0;
+        if (place == 0 || !cursor.is(place, Meaning.THE) || !cursor.is(place + 1, Meaning.UNKNOWN)) {
+            return false;
+        }
+        place += 2;
+        while (cursor.is(place, Meaning.UNKNOWN) || cursor.is(place, Meaning.SPACE) || cursor.is(place, Meaning.NOTE)) {
+            place++;
+        }
+        boolean ends = cursor.peek(place).meaning().parts()
+                || cursor.is(place, Meaning.OPEN)
+                || cursor.is(place, Meaning.FINISH);
+        cursor.at += ends ? place : 0;
+        return ends;
+    }
+
     /** Reads over words between a step and its place. */
     void overWords() {
         overAdverb();

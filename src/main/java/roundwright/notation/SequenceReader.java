@@ -289,24 +289,7 @@ final class SequenceReader {
             return;
         }
         if (depth >= DEEPEST || notes.aside()) {
-            starts.counting();
-            boolean listed = items.parted && !cursor.is(-1, Meaning.STOP) && !items.empty();
-            boolean between = !items.parted && !items.empty() && !line.counted;
-            boolean strange = notes.strangeBracket();
-            Node aside = notes.bracket();
-            boolean item = listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT));
-            boolean nothing = line.unplaced == null || items.empty();
-            boolean hole = strange && (nothing && cursor.is(Meaning.IN) || depth > 0 && items.empty());
-            boolean inside = hole
-                    || strange && between && (notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN));
-            if (item || inside) {
-                line.doubt(aside.span());
-            }
-            if (items.empty()) {
-                items.addApart(aside);
-            } else {
-                items.add(aside);
-            }
+            aside();
             return;
         }
         int begin = cursor.at;
@@ -324,6 +307,27 @@ final class SequenceReader {
         List<Node> body = new SequenceReader(line, depth + 1, false).inside();
         cursor.accept(Meaning.SHUT);
         group(begin, body, parted);
+    }
+
+    /** A bracket that tells something; one that stands where a step should leaves the line unread. */
+    private void aside() {
+        starts.counting();
+        boolean listed = items.parted && !cursor.is(-1, Meaning.STOP) && !items.empty();
+        boolean between = !items.parted && !items.empty() && !line.counted;
+        boolean strange = notes.strangeBracket();
+        Node aside = notes.bracket();
+        boolean item = listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT));
+        boolean nothing = line.unplaced == null || items.empty();
+        boolean hole = strange && (nothing && cursor.is(Meaning.IN) || depth > 0 && items.empty());
+        boolean step = notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN);
+        if (item || hole || strange && between && step) {
+            line.doubt(aside.span());
+        }
+        if (items.empty()) {
+            items.addApart(aside);
+        } else {
+            items.add(aside);
+        }
     }
 
     private void stars() {

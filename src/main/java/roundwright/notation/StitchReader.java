@@ -7,6 +7,9 @@ import roundwright.notation.Node.Work;
 
 /** Reads one step and how often it is done: "5 dc", "2 sc in next st", "dc2tog x 6", "inc in each st around". */
 final class StitchReader {
+    /** So many stitches, and more, may go over a thing that has no stitches of its own. */
+    private static final int SMALL = 3;
+
     private final Reading line;
     private final Cursor cursor;
     private final StepNumber numbers;
@@ -282,6 +285,20 @@ final class StitchReader {
         boolean after = before == 0 && number > 0;
         if (cursor.is(Meaning.MORE) && cursor.is(1, Meaning.IN)) {
             cursor.next();
+        }
+        if (number > SMALL && core.manner == Manner.PLAIN && line.places.overThing()) {
+            remember(core);
+            line.begun = true;
+            return new Work(
+                    cursor.since(begin),
+                    core.manner,
+                    core.name,
+                    0,
+                    1,
+                    Times.of(number),
+                    hold(core, null),
+                    Target.RING,
+                    "");
         }
         line.places.overWords();
         Place place = core.place != null ? core.place : line.places.read();
