@@ -67,6 +67,76 @@ class TableFileTest {
         assertEquals(List.of("Bram", "12.5"), tables.get(0).rows().get(2).cells());
     }
 
+    /** Shared words with dress in them, a formula with what it came to, a day in a form that every program knows, an error. */
+    @Test
+    void aWorkbookIsReadAsOtherProgramsWriteIt() throws Exception {
+        String sheet =
+                "<worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c r=\"B1\"><f>3*3</f><v>9</v></c>"
+                        + "<c r=\"C1\" s=\"1\"><v>46097</v></c><c r=\"D1\" t=\"e\"><v>#N/A</v></c><c r=\"E1\"><v>1.2E1</v></c></row>"
+                        + "<row r=\"7\"><c r=\"B7\" t=\"str\"><f>A1</f><v>Ida</v></c></row></sheetData></worksheet>";
+        Table table = TableFile.read(workbook(sheet)).get(0);
+        assertEquals("Tue", table.name());
+        assertEquals(
+                List.of(
+                        new Table.Row(1, List.of("Inés", "9", "2026-03-16", "", "12")),
+                        new Table.Row(7, List.of("", "Ida"))),
+                table.rows());
+    }
+
+    private static byte[] workbook(String sheet) throws IOException {
+        String namespace = "xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" "
+                + "xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\"";
+        String type = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/";
+        String relations = "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">";
+        String relation = "<Relationship Id=\"%s\" Type=\"" + type + "%s\" Target=\"%s\"/>";
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            write(
+                    zip,
+                    "[Content_Types].xml",
+                    "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
+                            + content("workbook", "sheet.main")
+                            + content("styles", "styles")
+                            + content("sharedStrings", "sharedStrings")
+                            + content("worksheets/sheet1", "worksheet")
+                            + "</Types>");
+            write(
+                    zip,
+                    "_rels/.rels",
+                    relations + String.format(relation, "r1", "officeDocument", "xl/workbook.xml")
+                            + "</Relationships>");
+            write(
+                    zip,
+                    "xl/workbook.xml",
+                    "<workbook " + namespace
+                            + "><sheets><sheet name=\"Tue\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>");
+            write(
+                    zip,
+                    "xl/_rels/workbook.xml.rels",
+                    relations
+                            + String.format(relation, "r1", "worksheet", "worksheets/sheet1.xml")
+                            + String.format(relation, "r2", "styles", "styles.xml")
+                            + String.format(relation, "r3", "sharedStrings", "sharedStrings.xml")
+                            + "</Relationships>");
+            write(
+                    zip,
+                    "xl/styles.xml",
+                    "<styleSheet " + namespace
+                            + "><cellXfs count=\"2\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\"/></cellXfs></styleSheet>");
+            write(
+                    zip,
+                    "xl/sharedStrings.xml",
+                    "<sst " + namespace + "><si><r><t>In</t></r><r><rPr><b/></rPr><t>és</t></r></si></sst>");
+            write(zip, "xl/worksheets/sheet1.xml", sheet.replace("<worksheet>", "<worksheet " + namespace + ">"));
+        }
+        return bytes.toByteArray();
+    }
+
+    private static String content(String part, String type) {
+        return "<Override PartName=\"/xl/" + part + ".xml\" ContentType=\"application/vnd.openxmlformats-officedocument"
+                + ".spreadsheetml." + type + "+xml\"/>";
+    }
+
     @Test
     void aSheetThatIsProtectedAgainstWritingIsRead() throws Exception {
         byte[] file = spreadsheet(sheet -> {
