@@ -2,6 +2,7 @@ package roundwright.desktop.plan;
 
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.JButton;
 import roundwright.desktop.chart.ChartSaver;
 import roundwright.desktop.chart.ChartSubject;
 import roundwright.desktop.chart.ChartView;
@@ -9,6 +10,7 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Matter;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.desk.Page;
+import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Chip;
 import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Prose;
@@ -18,6 +20,7 @@ import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
 import roundwright.group.RoundPlace;
+import roundwright.notation.Terms;
 import roundwright.pattern.Line;
 import roundwright.pattern.Round;
 import roundwright.technique.Technique;
@@ -30,7 +33,10 @@ public final class RoundCard extends PageCard {
     private final transient Desk desk;
     private final Stack body;
     private final ChartView chart;
+    private final JButton turning = Buttons.quiet("", this::turn);
     private transient Optional<Round> shown = Optional.empty();
+    private transient Optional<OtherTerms> other = Optional.empty();
+    private boolean inOther;
 
     public RoundCard(Desk desk, ChartSaver saver) {
         this(desk, saver, new Stack());
@@ -72,10 +78,34 @@ public final class RoundCard extends PageCard {
         body.repaint();
     }
 
-    private void show(OpenCourse course, RoundPlace place, Round round) {
-        Line line = round.line();
+    /** Shows the rounds in the terms that the pattern is not written in, or again in its own. */
+    private void turn() {
+        inOther = !inOther;
+        shown = Optional.empty();
+        refresh();
+        turning.requestFocusInWindow();
+    }
+
+    private OtherTerms other(OpenCourse course) {
+        if (other.filter(found -> found.course() == course).isEmpty()) {
+            other = Optional.of(new OtherTerms(course));
+        }
+        return other.get();
+    }
+
+    private void show(OpenCourse course, RoundPlace place, Round written) {
+        Optional<Round> turned = inOther ? other(course).round(place) : Optional.empty();
+        Terms terms = turned.isPresent() ? course.terms().other() : course.terms();
         body.below(0, Prose.heading(WORDS.say("part-round", place.part(), place.round())));
-        body.below(1.25, new WrittenLine(line.text()));
+        body.below(1.25, new WrittenLine(turned.orElse(written).line().text()));
+        turned.ifPresent(round -> body.below(0.75, Prose.muted(WORDS.say("terms-shown", terms, course.terms()))));
+        show(course, place, turned.orElse(written), terms);
+        turning.setText(WORDS.say("terms-turn", terms.other()));
+        body.below(2, new Wrap(1)).add(turning);
+    }
+
+    private void show(OpenCourse course, RoundPlace place, Round round, Terms terms) {
+        Line line = round.line();
         if (!line.words().isBlank()) {
             body.below(1.5, Prose.body(line.words()));
         }
@@ -84,18 +114,18 @@ public final class RoundCard extends PageCard {
         }
         line.problems()
                 .forEach(problem -> body.below(1, new Prose(problem.message(), Type.BODY, Type.STRONG, Tone.MARIGOLD)));
-        chips(course, place);
+        chips(course, place, terms);
         round.steps().ifPresent(steps -> {
             String title = WORDS.say("part-round", place.part(), place.round());
-            chart.show(new ChartSubject(title, steps, course.terms(), course.chart(place, false)));
+            chart.show(new ChartSubject(title, steps, terms, course.chart(place, false)));
             body.below(2, chart);
         });
     }
 
-    private void chips(OpenCourse course, RoundPlace place) {
+    private void chips(OpenCourse course, RoundPlace place, Terms terms) {
         Wrap chips = new Wrap(0.75);
         for (Technique technique : course.newIn(place)) {
-            chips.add(new Chip(WORDS.say("new-here", technique.name(course.terms()))));
+            chips.add(new Chip(WORDS.say("new-here", technique.name(terms))));
         }
         if (chips.getComponentCount() > 0) {
             body.below(1.5, chips);
