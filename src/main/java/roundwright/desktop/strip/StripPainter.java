@@ -44,6 +44,37 @@ final class StripPainter {
             graphics.setColor(wool.color());
             graphics.fill(all);
         });
+        outlines();
+    }
+
+    /** Wool may be as pale as the paper: a line round each part tells its shape. */
+    private void outlines() {
+        graphics.setColor(Tone.EDGE.color());
+        graphics.setStroke(new BasicStroke(Space.points(1)));
+        int from = 0;
+        for (int i = 1; i <= piece.columns().size(); i++) {
+            if (i == piece.columns().size() || piece.beginsPart(i)) {
+                graphics.draw(outline(from, i - 1));
+                from = i;
+            }
+        }
+    }
+
+    private Path2D outline(int from, int to) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(geometry.column(from).getMinX(), geometry.column(from).getMaxY());
+        for (int i = from; i <= to; i++) {
+            Rectangle2D body = geometry.column(i);
+            path.lineTo(body.getMinX(), body.getMinY());
+            path.lineTo(body.getMaxX(), body.getMinY());
+        }
+        for (int i = to; i >= from; i--) {
+            Rectangle2D body = geometry.column(i);
+            path.lineTo(body.getMaxX(), body.getMaxY());
+            path.lineTo(body.getMinX(), body.getMaxY());
+        }
+        path.closePath();
+        return path;
     }
 
     /** A round whose count is not known: an open outline at half height. */

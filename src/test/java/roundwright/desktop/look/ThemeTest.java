@@ -34,6 +34,9 @@ class ThemeTest {
             pairs.add(new Pair(theme, Tone.PINE, Tone.TRACK, GRAPHICS));
             pairs.add(new Pair(theme, Tone.MARIGOLD, Tone.TRACK, GRAPHICS));
             pairs.add(new Pair(theme, Tone.EDGE, Tone.SURFACE, GRAPHICS));
+            pairs.add(new Pair(theme, Tone.EDGE, Tone.BACKGROUND, GRAPHICS));
+            pairs.add(new Pair(theme, Tone.PINE, Tone.SWITCH, GRAPHICS));
+            pairs.add(new Pair(theme, Tone.OVER, Tone.SURFACE, GRAPHICS));
             return pairs.build();
         });
     }
