@@ -55,11 +55,18 @@ final class SlowEvents extends EventQueue {
             double spent = spent() - before;
             if (outermost) {
                 busy = null;
-                if (spent > longest) {
+                if (spent > longest && !fetchesFromTheSystem()) {
                     found.add("%s: %.0f ms in %s".formatted(doing, spent, place()));
                 }
             }
         }
+    }
+
+    /** What lies on the clipboard is fetched from the system's own window server, and pasting waits for it. */
+    private boolean fetchesFromTheSystem() {
+        return Stream.of(seen)
+                .anyMatch(frame -> frame.getClassName().startsWith("sun.awt.datatransfer")
+                        || frame.getClassName().startsWith("sun.awt.X11.XClipboard"));
     }
 
     private double spent() {
