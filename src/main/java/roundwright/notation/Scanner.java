@@ -34,6 +34,9 @@ final class Scanner {
 
     /** An underscore between words stands for a blank. */
     private void unscore() {
+        if (text.indexOf('_') < 0) {
+            return;
+        }
         for (int i = 1; i + 1 < length; i++) {
             boolean between = word(folded[i - 1]) && word(folded[i + 1]);
             folded[i] = folded[i] == '_' && between ? ' ' : folded[i];

@@ -21,12 +21,16 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     private static final Pattern MEANS = Pattern.compile(
             "\\W*\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
 
+    private static final String ROUND = "rounds";
     private static final int LONGEST_NAME = 3;
     private static final int SHORT = 10;
     private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
 
     /** Whether the line has anything that a statement needs; tells quickly of most that they are none. */
     public static boolean possible(String text) {
+        if (beginsWithRound(text)) {
+            return false;
+        }
         return text.indexOf('=') >= 0
                 || text.indexOf(':') > 0 && !Character.isDigit(text.charAt(text.indexOf(':') - 1))
                 || text.indexOf(':') > 0 && text.indexOf(':') < SHORT
@@ -37,6 +41,26 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.contains("refers")
                 || text.contains("stands")
                 || LIST.matcher(text).lookingAt();
+    }
+
+    /** Whether a round's label is the first thing in the line ("Rnd 3", "R3", "Round 3"): such a line states nothing. */
+    private static boolean beginsWithRound(String text) {
+        int i = 0;
+        while (i < text.length() && i < ROUND.length() && Character.toLowerCase(text.charAt(i)) == ROUND.charAt(i)) {
+            i++;
+        }
+        boolean initial = i == 1 && text.length() > 1;
+        if (initial && (text.startsWith("nd", 1) || text.startsWith("ND", 1))) {
+            i = text.length() > 3 && (text.charAt(3) == 's' || text.charAt(3) == 'S') ? 4 : 3;
+        } else if (initial && (text.charAt(1) == 'd' || text.charAt(1) == 'D')) {
+            i = 2;
+        } else if (i != 1 && i < ROUND.length() - 1) {
+            return false;
+        }
+        while (i < text.length() && (text.charAt(i) == ' ' || text.charAt(i) == '.')) {
+            i++;
+        }
+        return i > 0 && i < text.length() && text.charAt(i) >= '0' && text.charAt(i) <= '9';
     }
 
     /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */

@@ -287,18 +287,7 @@ final class StitchReader {
             cursor.next();
         }
         if (number > SMALL && core.manner == Manner.PLAIN && line.places.overThing()) {
-            remember(core);
-            line.begun = true;
-            return new Work(
-                    cursor.since(begin),
-                    core.manner,
-                    core.name,
-                    0,
-                    1,
-                    Times.of(number),
-                    hold(core, null),
-                    Target.RING,
-                    "");
+            return overThing(begin, number, core);
         }
         line.places.overWords();
         Place place = core.place != null ? core.place : line.places.read();
@@ -322,6 +311,11 @@ final class StitchReader {
         if (where == null && core.manner == Manner.PLAIN) {
             line.unplaced(node, unit, number);
         }
+        return decided(node, unit, before, number, core);
+    }
+
+    /** The step, or a choice where what stands around it leaves it open. */
+    private Node decided(Node node, Work unit, int before, int number, StepCore core) {
         if (core.fills && node instanceof Work work && work.times().equals(Times.ONCE)) {
             return work.times(Times.FULL);
         }
@@ -342,6 +336,15 @@ final class StitchReader {
         List<Node> steps = core.twoSteps ? List.of(plain, unit) : List.of(unit.times(often), plain);
         Node two = new Node.Sequence(unit.span(), steps);
         return new Node.Choice(unit.span(), Habit.NAME_AND_SHAPING, List.of(oneName, two));
+    }
+
+    /** "60 sc over the elastic": on no stitches of a round below. */
+    private Node overThing(int begin, int number, StepCore core) {
+        remember(core);
+        line.begun = true;
+        Span span = cursor.since(begin);
+        Hold hold = hold(core, null);
+        return new Work(span, core.manner, core.name, 0, 1, Times.of(number), hold, Target.RING, "");
     }
 
     private static boolean shapes(StepCore core) {
