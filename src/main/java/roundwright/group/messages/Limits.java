@@ -29,8 +29,15 @@ record Limits(List<Token> tokens, List<Mark> marks) {
                         && (mark.number() || mark.is(Kind.ROUNDS) || mark.is(Kind.SHIFT)));
     }
 
+    private boolean inPart(int token) {
+        return marks.stream().anyMatch(mark -> mark.is(Kind.PART) && mark.first() <= token && token < mark.after());
+    }
+
     private boolean upTo(int at) {
         int before = at - 1;
+        while (before > 0 && inPart(before)) {
+            before--;
+        }
         while (before > 0 && tokens.get(before).matches("and|including|incl|the|end|of|with")) {
             before--;
         }

@@ -71,6 +71,7 @@ final class Marker {
                 || relative()
                 || noBetween()
                 || exclaims()
+                || ok()
                 || cue()
                 || number())) {
             at++;
@@ -271,9 +272,20 @@ final class Marker {
     /** "34 no 35". */
     private boolean noBetween() {
         return tokens.get(at).matches("no|nope")
-                && numberJustBefore()
+                && (numberJustBefore() || marks.isEmpty())
                 && NumberWords.at(tokens, at + 1).isPresent()
                 && add(Kind.CORRECTION, "no", 1);
+    }
+
+    /** "R1-R3 ok": a word that says so only just after the rounds. */
+    private boolean ok() {
+        boolean justAfter = !marks.isEmpty()
+                && marks.get(marks.size() - 1).is(Kind.ROUNDS)
+                && marks.get(marks.size() - 1).after() == at;
+        boolean says = tokens.get(at).matches("ok|okay|fine|good|[✓✔✅👍]");
+        boolean goesOn = at + 1 < tokens.size()
+                && (tokens.get(at + 1).is("?") || NumberWords.at(tokens, at + 1).isPresent());
+        return justAfter && says && !goesOn && add(Kind.RIGHT, "ok", 1);
     }
 
     /** "Oh. 42 then", "ah! 12". */
@@ -309,7 +321,7 @@ final class Marker {
         for (Map.Entry<Cue, Kind> cue : LATER_CUES) {
             if (Cues.at(cue.getKey(), tokens, at)) {
                 int length = Cues.length(cue.getKey(), tokens, at);
-                String text = tokens.get(at + length - 1).is("wrong")
+                String text = tokens.get(at + length - 1).matches("wrong|first|initially|originally")
                         ? WRONG
                         : tokens.get(at).folded();
                 return add(cue.getValue(), text, length);
@@ -410,7 +422,12 @@ final class Marker {
                 && tokens.get(after).matches("is|was|being")
                 && (tokens.get(after + 1).folded() + " " + tokens.get(after + 2).folded())
                         .matches("the (target|goal|aim|number|pattern|total)|what (the|it|i|we|was)|due .*|needed .*");
-        return due || goal;
+        boolean miscounted = after + 1 < tokens.size()
+                && tokens.get(after).matches("was|is")
+                && (tokens.get(after + 1).is("wrong")
+                        || after + 2 < tokens.size()
+                                && tokens.get(after + 2).matches("miscount|mistake|typo|slip|error"));
+        return due || goal || miscounted;
     }
 
     /** "35/36", "35 of 36": the second is the count to reach. */

@@ -76,11 +76,14 @@ final class Noise {
             return false;
         }
         Token next = tokens.get(after);
+        boolean another = next.is("second")
+                && after + 1 < tokens.size()
+                && tokens.get(after + 1).matches("time|go|try|attempt|round|count");
         boolean kiss = next.matches("x+")
                 && (after + 1 >= tokens.size()
                         || !tokens.get(after + 1).word()
                                 && !tokens.get(after + 1).number());
-        if (kiss || Cues.is(Cue.STITCHES, next.folded()) || next.capital() && !next.glued()) {
+        if (another || kiss || Cues.is(Cue.STITCHES, next.folded()) || next.capital() && !next.glued()) {
             return false;
         }
         boolean things =

@@ -74,7 +74,7 @@ final class RoundLabels {
 
     /** "10th is proving tricky. 37": the next number is a count of it. */
     private static boolean countAhead(List<Token> tokens, int from, int round, Known known) {
-        for (int next = from; next < Math.min(from + 9, tokens.size()); next++) {
+        for (int next = from; next < Math.min(from + 14, tokens.size()); next++) {
             if (NumberWords.at(tokens, next).isPresent() && !tokens.get(next).is("one")) {
                 return fits(tokens, next, round, known);
             }

@@ -17,7 +17,7 @@ record Unfinished(List<Integer> rounds, OptionalInt soFar, List<Mark> used, Span
     /** Finds it between commas; other rounds there keep their counts. */
     static Optional<Unfinished> in(List<Mark> clause, List<Token> tokens, Known known, Optional<String> part) {
         for (int cue = 0; cue < clause.size(); cue++) {
-            if (clause.get(cue).is(Kind.UNFINISHED) && !list(clause)) {
+            if (clause.get(cue).is(Kind.UNFINISHED) && !list(clause) && !heads(clause.get(cue), tokens)) {
                 return Optional.of(around(clause, cue, tokens, known, part));
             }
         }
@@ -28,6 +28,13 @@ record Unfinished(List<Integer> rounds, OptionalInt soFar, List<Mark> used, Span
     private static boolean list(List<Mark> clause) {
         return clause.stream().filter(Mark::number).count() > 2
                 && clause.stream().noneMatch(mark -> mark.is(Kind.ROUNDS));
+    }
+
+    /** "Round 13 so far: …" heads a list. */
+    private static boolean heads(Mark cue, List<Token> tokens) {
+        return cue.after() < tokens.size()
+                && tokens.get(cue.after()).is(":")
+                && tokens.get(cue.after() - 1).matches("far|now");
     }
 
     private static Unfinished around(

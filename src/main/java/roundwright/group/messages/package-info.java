@@ -7,6 +7,10 @@
  * the sentences and knows who speaks and of which part; {@code SentenceReader} ties counts to rounds, run after run, with the
  * pattern's own counts to tell a round's number from a count. {@code Conversation} remembers what the next message leans on.
  *
+ * <p>Tables pasted as text are read cell by cell ({@code PastedTable}). {@code Filing} keeps what a message was found to say: a count
+ * said again stands in the place of the one before and keeps it, rounds said to be right get the pattern's counts, and two numbers left
+ * over are taken for a round and its count where they fit.
+ *
  * <p>The tables under {@code src/test/resources/roundwright/messages} hold invented messages with what they say. A new kind of
  * message is first written there.
  */

@@ -40,6 +40,17 @@ class RoughTextTest {
                 new Case("spaces", " ".repeat(1_000_000)),
                 new Case("quotes", "> r9 42\n".repeat(20_000)),
                 new Case("times", "19:02 ".repeat(20_000)),
+                new Case("heads of tables", "round,count\n".repeat(20_000)),
+                new Case("lines of tabs", ("r\t" + "36\t".repeat(40) + "\n").repeat(1_000)),
+                new Case("accents", ("e" + "\u0301".repeat(100) + " ").repeat(5_000)),
+                new Case("right to left", "\u05e9\u05d5\u05e8\u05d4 5 30\u200f R5 30 ".repeat(10_000)),
+                new Case("halves of characters", "\ud83e".repeat(100_000)),
+                new Case(
+                        "bytes",
+                        new Random(7)
+                                .ints(100_000, 0, 256)
+                                .mapToObj(Character::toString)
+                                .collect(Collectors.joining())),
                 new Case("numbers", "6 12 18 24 ".repeat(50_000)),
                 new Case("and", "and ".repeat(20_000)));
     }
