@@ -20,6 +20,7 @@ import roundwright.pattern.Yarn;
 import roundwright.pattern.check.PatternChecks;
 import roundwright.technique.FirstUses;
 import roundwright.technique.FirstUses.Use;
+import roundwright.technique.Techniques;
 
 /**
  * A course file as a value for JSON.
@@ -43,11 +44,13 @@ final class CheckJson {
     private final CourseFile file;
     private final Places places;
     private final PatternChecks checks;
+    private final Techniques techniques;
 
     private CheckJson(CourseFile file) {
         this.file = file;
         this.places = Places.of(file.text());
         this.checks = PatternChecks.of(file.course().pattern());
+        this.techniques = file.course().techniques();
     }
 
     static Map<String, Object> of(String name, CourseFile file) {
@@ -94,7 +97,7 @@ final class CheckJson {
         for (int index = 0; index < part.lines().size(); index++) {
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("line", places.line(place.lines().get(index).at()));
-            line.putAll(LineJson.of(part.lines().get(index), file.course().techniques(), checks));
+            line.putAll(LineJson.of(part.lines().get(index), techniques, checks));
             lines.add(line);
         }
         Map<String, Object> json = new LinkedHashMap<>();
@@ -153,7 +156,7 @@ final class CheckJson {
     }
 
     private List<Map<String, Object>> techniques() {
-        return FirstUses.of(file.course().pattern(), file.course().techniques()).all().stream()
+        return FirstUses.of(file.course().pattern(), techniques).all().stream()
                 .map(this::use)
                 .toList();
     }
