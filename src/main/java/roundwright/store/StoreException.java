@@ -98,6 +98,23 @@ public abstract sealed class StoreException extends Exception {
         }
     }
 
+    /** The disk failed when the edit was all but kept, and did not say which; the file says now. */
+    public static final class Unsure extends StoreException {
+        private Unsure(String sentence, Throwable cause) {
+            super(sentence, cause);
+        }
+
+        /** It is in the file, but may not be there for good. */
+        public static Unsure kept(Path file, Throwable cause) {
+            return new Unsure(WORDS.say("unsure", file), cause);
+        }
+
+        /** The file cannot be read now, so nobody knows. */
+        public static Unsure unknown(Path file, Throwable cause) {
+            return new Unsure(WORDS.say("unsure-unknown", file), cause);
+        }
+    }
+
     /** Anything else that the machine refused. */
     public static final class Failed extends StoreException {
         Failed(Path file, String what, Throwable cause) {

@@ -128,6 +128,10 @@ public final class GroupView {
         return shelf.notes().values();
     }
 
+    boolean sameAs(GroupView other) {
+        return group.equals(other.group) && shelf.equals(other.shelf);
+    }
+
     GroupShelf shelf() {
         return shelf;
     }

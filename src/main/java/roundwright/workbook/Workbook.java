@@ -45,6 +45,8 @@ public final class Workbook implements AutoCloseable {
     private final Deque<Step> undone = new ArrayDeque<>();
     private final Map<String, String> remembered = new LinkedHashMap<>();
     private volatile WorkbookView view;
+    /** Whether the disk has not said yet what became of the last edit. */
+    private boolean inDoubt;
 
     private Workbook(Store store, Clock clock) throws StoreException {
         this.store = store;
@@ -310,10 +312,37 @@ public final class Workbook implements AutoCloseable {
         if (all.isEmpty()) {
             return;
         }
-        store.transaction(() -> Write.all(all, store));
+        if (inDoubt) {
+            lookAgain(StoreException.Unsure.unknown(store.file(), null));
+        }
+        try {
+            store.transaction(() -> Write.all(all, store));
+        } catch (StoreException failure) {
+            lookAgain(failure);
+            throw failure;
+        }
         Draft draft = new Draft(view);
         all.forEach(write -> write.to(draft));
         view = draft.finished();
+    }
+
+    /** A disk that fails at the very end of an edit says no to what is on it already: the file itself is asked. */
+    private void lookAgain(StoreException failure) throws StoreException {
+        WorkbookView there;
+        try {
+            there = Reading.of(store);
+        } catch (StoreException unreadable) {
+            failure.addSuppressed(unreadable);
+            inDoubt = true;
+            throw StoreException.Unsure.unknown(store.file(), failure);
+        }
+        inDoubt = false;
+        if (!there.sameAs(view)) {
+            List<Change> changes = Change.between(view, there);
+            begin(there);
+            listeners.forEach(listener -> listener.changed(changes));
+            throw StoreException.Unsure.kept(store.file(), failure);
+        }
     }
 
     private List<Write<?>> rememberedWrites() {

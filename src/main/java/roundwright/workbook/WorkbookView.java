@@ -75,6 +75,15 @@ public final class WorkbookView {
         return courses.isEmpty() && groups.isEmpty() && students.isEmpty();
     }
 
+    /** Whether another view holds the same, down to the last value. */
+    boolean sameAs(WorkbookView other) {
+        return courses.equals(other.courses)
+                && students.equals(other.students)
+                && settings.equals(other.settings)
+                && groups.keySet().equals(other.groups.keySet())
+                && groups.values().stream().allMatch(group -> group.sameAs(other.groups.get(group.id())));
+    }
+
     Optional<Setting> settingValue(String name) {
         return Optional.ofNullable(settings.get(name));
     }

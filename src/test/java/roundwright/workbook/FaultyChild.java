@@ -21,6 +21,8 @@ public final class FaultyChild {
                 try {
                     steps.take();
                     System.out.println("ok " + print(workbook));
+                } catch (StoreException.Unsure unsure) {
+                    System.out.println("unsure " + print(workbook));
                 } catch (StoreException refused) {
                     System.out.println("no " + print(workbook) + " " + refused.getMessage());
                 }
