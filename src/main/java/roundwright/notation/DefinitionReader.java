@@ -42,8 +42,10 @@ final class DefinitionReader {
     private boolean name() {
         boolean own = false;
         boolean stitch = false;
+        boolean unknown = false;
         for (int words = 0; words < LONGEST_NAME; words++) {
             Token token = cursor.peek();
+            unknown |= token.is(Meaning.UNKNOWN);
             switch (token.meaning()) {
                 case DASH -> {
                     if (words > 0 && words < 4 && abbreviation(words) && token.spaced()) {
@@ -57,7 +59,7 @@ final class DefinitionReader {
                     if (words > 0 && words < 4 && abbreviation(words)) {
                         return true;
                     }
-                    if (own && cursor.is(-1, Meaning.SHUT)) {
+                    if (unknown && cursor.is(-1, Meaning.SHUT)) {
                         return true;
                     }
                     if (!own || stitch || !cursor.is(-1, Meaning.ST)) {

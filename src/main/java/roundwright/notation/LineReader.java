@@ -27,7 +27,8 @@ public final class LineReader {
                 true,
                 0,
                 0,
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     /** The line's label, tree, counts and all that its words alone tell. Never fails, whatever the text. */
@@ -76,7 +77,8 @@ public final class LineReader {
                 TermsEvidence.of(line),
                 line.startSaid.isPresent()
                         ? Optional.of(new WrittenLine.Said(line.startHabit, line.startSaid.getAsInt()))
-                        : Optional.empty());
+                        : Optional.empty(),
+                line.hole);
     }
 
     /** "(18) Rnd 3: …": the count stands before the label. */

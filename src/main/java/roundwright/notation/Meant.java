@@ -220,7 +220,9 @@ final class Meant {
     private Node inStitches(int each) {
         int stitches = Math.max(1, place.number);
         boolean torn = place.each && place.next && !place.noun && place.number == 0;
-        if (torn || each == 1 && number == 0 && place.plural && place.number == 0 && place.next) {
+        if (torn) {
+            line.hole(unit.span());
+        } else if (each == 1 && number == 0 && place.plural && place.number == 0 && place.next) {
             line.doubt(unit.span());
         }
         if (each == 1) {

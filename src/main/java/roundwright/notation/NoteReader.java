@@ -34,7 +34,7 @@ final class NoteReader {
         } else if (token.is(Meaning.MARKER)) {
             line.features.add(Feature.MARKER);
         } else if (token.is(Meaning.LOST)) {
-            line.doubt(token.span());
+            line.hole(token.span());
         }
     }
 

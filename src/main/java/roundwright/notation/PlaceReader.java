@@ -45,8 +45,9 @@ final class PlaceReader {
         while (word(place)) {
             // each call reads one word more
         }
-        if (cursor.is(-1, Meaning.THE) && cursor.is(Meaning.COMMA)) {
-            line.doubt(cursor.since(begin));
+        boolean dangling = cursor.is(-1, Meaning.THE) || cursor.is(-1, Meaning.OF);
+        if (dangling && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.FINISH))) {
+            line.hole(cursor.since(begin));
         }
         boolean vague =
                 !place.noun && place.first && !place.each && (cursor.is(Meaning.UNKNOWN) || cursor.is(Meaning.COLOUR));

@@ -19,6 +19,10 @@ final class Reading {
 
     /** The stitch that the words last named, for "… and in next 4". */
     StitchName lastName = StitchName.ANY;
+    /** Whether the line has put numbers of stitches in brackets: "sc (12), inc". */
+    boolean numbersInBrackets;
+    /** Whether something is left out among the steps, which no sum can fill. */
+    boolean hole;
     /** The step that was read last, a slip stitch too; null where none was. */
     StitchName lastStep;
     /** The loops that hold for what follows. */
@@ -102,5 +106,11 @@ final class Reading {
 
     void doubt(Span span) {
         doubts.add(span);
+    }
+
+    /** Doubts what stands there for good: a step is missing, whatever the sums say. */
+    void hole(Span span) {
+        doubts.add(span);
+        hole = true;
     }
 }

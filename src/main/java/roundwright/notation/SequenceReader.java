@@ -145,7 +145,7 @@ final class SequenceReader {
             }
             case EVENLY -> evens.evenly();
             case IT -> strangers.pronoun();
-            case LOST -> line.doubt(cursor.next().span());
+            case LOST -> line.hole(cursor.next().span());
             case EQUALS, FOR, OTHER, PER -> cursor.next();
             case EVEN -> evens.even();
             case IN -> {
@@ -285,7 +285,7 @@ final class SequenceReader {
     private void bracket() {
         boolean missing = cursor.is(1, Meaning.SKIP) && cursor.is(2, Meaning.SHUT);
         if (missing || !line.counted && line.worked && notes.onlyMarks()) {
-            line.doubt(notes.bracket().span());
+            line.hole(notes.bracket().span());
             return;
         }
         if (depth >= DEEPEST || notes.aside()) {

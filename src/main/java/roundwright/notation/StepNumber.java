@@ -131,11 +131,12 @@ final class StepNumber {
                 || after == Meaning.SHUT
                 || after == Meaning.EQUALS
                 || after == Meaning.OPEN && cursor.is(4, Meaning.NUMBER);
-        boolean last = line.worked && (after == Meaning.FINISH || after.parts() && !stepsAhead(3));
+        boolean last = line.numbersInBrackets && (after == Meaning.FINISH || after.parts() && !stepsAhead(3));
         if (!number || !last && (!goesOn || after != Meaning.SHUT && !stepsAhead(3))) {
             return 0;
         }
         bracketed = last;
+        line.numbersInBrackets = true;
         cursor.at += 3;
         return cursor.peek(-2).value();
     }

@@ -27,7 +27,7 @@ final class StrangeWords {
                 && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.OPEN) || cursor.is(Meaning.FINISH))
                 && line.text.charAt(token.start()) == '~';
         if (lonely && !line.counted || illegible(token)) {
-            line.doubt(token.span());
+            line.hole(token.span());
             return;
         }
         if (token.is(Meaning.MARK) && strange(mark) && !between(mark) && (depth > 0 || cut(mark) || stepsAhead())) {

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param doubts stretches that stand among the stitches and were not understood
  * @param stitches whether it has stitches, or words that may be stitches
  * @param towardsUs how far its words speak for US terms; below nought for UK
+ * @param hole whether a step is missing among its steps, which no sum can fill
  * @param said what it says of its own starting chain, where it does
  * @param rounds rounds that it is to be worked for, where its words and not its label say so; else 0
  */
@@ -31,7 +32,8 @@ public record WrittenLine(
         boolean stitches,
         int rounds,
         int towardsUs,
-        Optional<Said> said) {
+        Optional<Said> said,
+        boolean hole) {
     public WrittenLine {
         body = List.copyOf(body);
         counts = List.copyOf(counts);
@@ -53,7 +55,8 @@ public record WrittenLine(
                 false,
                 0,
                 0,
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     /** What the line says outright of how its writer means something: "ch 3 (counts as first tr)". */

@@ -159,7 +159,17 @@ final class Linear {
             long rest = stated - fixed.makes - Sums.times(perStitches.makes, stitches);
             return perSpaces.makes == 0 ? null : new Fill(stitches, Math.max(0, rest / perSpaces.makes));
         }
-        return new Fill(stitches, spaces);
+        return new Fill(besides(stitches, below, stated), spaces);
+    }
+
+    /** "sc in next sc, sc in next ch-1 sp" round a round whose chains are counted: stitches and spaces are used up together. */
+    private long besides(long stitches, long below, long stated) {
+        if (perStitches.spaces == 0 || perStitches.makes == 0 || stated < 0 || below < 0) {
+            return stitches;
+        }
+        long times = (stated - fixed.makes) / perStitches.makes;
+        long used = fixed.takes + fixed.spaces + Sums.times(perStitches.takes + perStitches.spaces, Math.max(0, times));
+        return times > 0 && used == below ? times : stitches;
     }
 
     /** What the round takes and makes when its filling parts are done so often. */

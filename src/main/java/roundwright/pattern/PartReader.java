@@ -213,7 +213,7 @@ final class PartReader {
                 && way.stated() >= 0
                 && checked.below.stitches() >= 0
                 && way.options()[Habit.BARE_LIST.ordinal()] == 0;
-        return written.doubts().isEmpty() || confirmed;
+        return written.doubts().isEmpty() || confirmed && !written.hole();
     }
 
     private static boolean tooLarge(Interpretation way) {
