@@ -56,10 +56,8 @@ final class DefinitionReader {
                     return words > 0 && (own || stitch);
                 }
                 case COLON -> {
-                    if (words > 0 && words < 4 && abbreviation(words)) {
-                        return true;
-                    }
-                    if (unknown && cursor.is(-1, Meaning.SHUT)) {
+                    boolean whole = words > 0 && words < 4 && abbreviation(words);
+                    if (whole || unknown && cursor.is(-1, Meaning.SHUT)) {
                         return true;
                     }
                     if (!own || stitch || !cursor.is(-1, Meaning.ST)) {

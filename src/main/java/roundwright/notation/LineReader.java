@@ -75,10 +75,14 @@ public final class LineReader {
                 line.stitches,
                 line.rounds,
                 TermsEvidence.of(line),
-                line.startSaid.isPresent()
-                        ? Optional.of(new WrittenLine.Said(line.startHabit, line.startSaid.getAsInt()))
-                        : Optional.empty(),
+                said(line),
                 line.hole);
+    }
+
+    private static Optional<WrittenLine.Said> said(Reading line) {
+        return line.startSaid.isPresent()
+                ? Optional.of(new WrittenLine.Said(line.startHabit, line.startSaid.getAsInt()))
+                : Optional.empty();
     }
 
     /** "(18) Rnd 3: …": the count stands before the label. */
