@@ -79,6 +79,14 @@ public final class NewCourses {
         return line.replaceAll("^[\\s#*_=~>•·+-]+|[\\s#*_=~:-]+$", "").replaceFirst("^(\\d+)[.)]\\s", "$1: ");
     }
 
+    /** A line as an item of a list: without what would make it a quotation, a heading, a rule or a list in the list. */
+    private static String listed(String line) {
+        return line.strip()
+                .replaceFirst("^(?:[>#•·]+\\s*|[-+]\\s+|[-=~`_]{3,}\\s*|(?:[*]\\s*){3,}$)+", "")
+                .replaceFirst("^(\\d+)[.)](?=\\s)", "$1:")
+                .replaceFirst("^([*])\\s+", "$1");
+    }
+
     /**
      * A course file with the pasted pattern and its lessons.
      *
@@ -99,7 +107,7 @@ public final class NewCourses {
             text.append("\n## Part: ").append(part.name()).append("\n\n");
             part.lines()
                     .forEach(line ->
-                            text.append("- ").append(line.text().strip()).append('\n'));
+                            text.append("- ").append(listed(line.text())).append('\n'));
         });
         return withLessons(text.toString(), minutes);
     }

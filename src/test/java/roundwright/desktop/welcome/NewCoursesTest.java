@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import roundwright.course.Course;
 import roundwright.course.file.CourseFile;
 import roundwright.course.file.FileProblem;
@@ -90,5 +91,57 @@ class NewCoursesTest {
     void aPatternNamesTheCourse(String pasted, String name) {
         Optional<String> wanted = Optional.ofNullable(name).filter(words -> !words.equals("..."));
         assertEquals(wanted, NewCourses.heading(pasted.replace("\\n", "\n")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                ">> tester: is this right?",
+                "> Rnd 9 is missing",
+                "- - -",
+                "***",
+                "----",
+                "```",
+                "* is where it begins again",
+                "<b>soft</b>",
+                "    far to the right",
+                "+ one more thing",
+                "7. and a number",
+                "=====",
+            })
+    void noLineOfAPastedPatternSwallowsTheOthers(String line) {
+        String pasted = "Rnd 1: 6 sc in ring (6)\nRnd 2: inc x 6 (12)\n" + line
+                + "\nRnd 3: (sc, inc) x 6 (18)\nRnds 4-5: sc around (18)\n";
+        var part = CourseFile.read(NewCourses.text("Ball", pasted, 60))
+                .course()
+                .pattern()
+                .parts()
+                .get(0);
+        List<Integer> numbers = part.rounds().stream()
+                .map(round -> round.number())
+                .filter(number -> number < 7)
+                .toList();
+        assertEquals(List.of(1, 2, 3, 4, 5), numbers);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1. 6 sc in ring (6)\n2. inc x 6 (12)\n3. (sc, inc) x 6 (18)",
+                "1) 6 sc in ring (6)\n2) inc x 6 (12)\n3) (sc, inc) x 6 (18)",
+                "- Rnd 1: 6 sc in ring (6)\n- Rnd 2: inc x 6 (12)\n- Rnd 3: * sc, inc * x 6 (18)",
+                "• R1 6 sc in ring (6)\n• R2 inc x 6 (12)\n• R3 (sc, inc) x 6 (18)",
+                "> R1: 6 sc in ring (6)\n> R2: inc x 6 (12)\n> R3: (sc, inc) x 6 (18)",
+            })
+    void listsAndQuotationsOfRoundsStayRounds(String pasted) {
+        var part = CourseFile.read(NewCourses.text("Ball", pasted, 60))
+                .course()
+                .pattern()
+                .parts()
+                .get(0);
+        assertEquals(
+                List.of(1, 2, 3),
+                part.rounds().stream().map(round -> round.number()).toList());
+        assertEquals(18, part.rounds().get(2).steps().orElseThrow().makes());
     }
 }
