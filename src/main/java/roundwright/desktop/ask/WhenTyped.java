@@ -6,7 +6,7 @@ import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 
 /** Does something when nothing has been typed into a text for a moment. */
-public final class WhenTyped implements DocumentListener {
+public final class WhenTyped {
     private final Timer timer;
 
     private WhenTyped(int pause, Runnable does) {
@@ -17,8 +17,13 @@ public final class WhenTyped implements DocumentListener {
     /** Listens to a text; the pause is in milliseconds. */
     public static WhenTyped into(JTextComponent text, int pause, Runnable does) {
         WhenTyped listening = new WhenTyped(pause, does);
-        text.getDocument().addDocumentListener(listening);
+        atOnce(text, listening.timer::restart);
         return listening;
+    }
+
+    /** Does something at every change of a text, without waiting. */
+    public static void atOnce(JTextComponent text, Runnable does) {
+        text.getDocument().addDocumentListener(new Changes(does));
     }
 
     /** Whether something has been typed that is still waited for. */
@@ -31,18 +36,20 @@ public final class WhenTyped implements DocumentListener {
         timer.stop();
     }
 
-    @Override
-    public void insertUpdate(DocumentEvent event) {
-        timer.restart();
-    }
+    private record Changes(Runnable does) implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent event) {
+            does.run();
+        }
 
-    @Override
-    public void removeUpdate(DocumentEvent event) {
-        timer.restart();
-    }
+        @Override
+        public void removeUpdate(DocumentEvent event) {
+            does.run();
+        }
 
-    @Override
-    public void changedUpdate(DocumentEvent event) {
-        // only the dress of the text has changed
+        @Override
+        public void changedUpdate(DocumentEvent event) {
+            // only the dress of the text has changed
+        }
     }
 }

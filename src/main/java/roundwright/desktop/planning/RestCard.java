@@ -8,12 +8,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.JButton;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import roundwright.course.calendar.ImpossibleDates;
 import roundwright.course.calendar.Meeting;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Names;
 import roundwright.desktop.desk.OpenCourse;
@@ -69,28 +68,11 @@ public final class RestCard extends AskCard {
                 WORDS.say("rest-lessons"),
                 new JTextField(left > 0 ? String.valueOf(left) : ""),
                 WORDS.say("split-sessions-hint"));
-        lessons.getDocument().addDocumentListener(new Typed());
+        WhenTyped.atOnce(lessons, this::workOut);
         body().below(2, shown);
         take = answer(WORDS.say("rest-take"), this::take);
         cancel(asking);
         workOut();
-    }
-
-    private final class Typed implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            workOut();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            workOut();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            // the words stay what they are
-        }
     }
 
     private void workOut() {

@@ -5,11 +5,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javax.swing.JButton;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import roundwright.course.planning.PlanSettings;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.look.Prose;
@@ -68,22 +67,7 @@ public final class SplitCard extends AskCard {
     }
 
     private FieldCell cell(String label, JTextField field, String hint) {
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                workOut();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                workOut();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // the words stay what they are
-            }
-        });
+        WhenTyped.atOnce(field, this::workOut);
         return new FieldCell(label, field, hint, CELL);
     }
 
