@@ -77,6 +77,9 @@ public final class PastePatternCard extends AskCard {
     static String told(Pattern pattern) {
         int rounds =
                 pattern.parts().stream().mapToInt(part -> part.rounds().size()).sum();
+        if (rounds == 0) {
+            return WORDS.say("paste-no-rounds");
+        }
         List<Line> lines =
                 pattern.parts().stream().flatMap(part -> part.lines().stream()).toList();
         List<Line> wrong = lines.stream().filter(PastePatternCard::wrong).toList();

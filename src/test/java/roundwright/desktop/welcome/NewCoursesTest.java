@@ -144,4 +144,11 @@ class NewCoursesTest {
                 part.rounds().stream().map(round -> round.number()).toList());
         assertEquals(18, part.rounds().get(2).steps().orElseThrow().makes());
     }
+
+    @Test
+    void nonsenseIsNotSaidToAddUp() {
+        assertEquals(
+                "There is no round in this yet. A round reads like “Rnd 2: inc x 6 (12)”.",
+                PastePatternCard.told(NewCourses.pattern("zz qq 17 ///")));
+    }
 }
