@@ -37,6 +37,13 @@ final class EvenReader {
                 .substring(token.start(), token.end())
                 .toLowerCase(java.util.Locale.ROOT)
                 .contains("round");
+        boolean loses = cursor.is(Meaning.COMMA)
+                && cursor.is(1, Meaning.UNKNOWN)
+                && cursor.is(2, Meaning.NUMBER)
+                && !cursor.is(3, Meaning.SHUT);
+        if (loses) {
+            line.doubt(cursor.peek(1).span());
+        }
         if (items.lastPlain() && items.alone()) {
             if (around) {
                 items.fillLast();

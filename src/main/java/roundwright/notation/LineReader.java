@@ -57,11 +57,7 @@ public final class LineReader {
             line.stitches = false;
             line.doubts.clear();
         }
-        if (line.labelled && !line.stitches && !onlyTells(line, label.get())) {
-            line.stitches = true;
-            line.doubt(new Span(
-                    label.get().span().end(), Math.max(label.get().span().end(), text.length())));
-        }
+        unread(line, label);
         return new WrittenLine(
                 text,
                 label,
@@ -77,6 +73,18 @@ public final class LineReader {
                 TermsEvidence.of(line),
                 said(line),
                 line.hole);
+    }
+
+    /** Doubts the whole of a line that closes a piece, or that has a label and no step in it. */
+    private static void unread(Reading line, Optional<Label> label) {
+        if (!line.labelled && seam(line)) {
+            line.doubt(new Span(0, line.text.length()));
+        }
+        if (line.labelled && !line.stitches && !onlyTells(line, label.get())) {
+            line.stitches = true;
+            line.doubt(new Span(
+                    label.get().span().end(), Math.max(label.get().span().end(), line.text.length())));
+        }
     }
 
     private static Optional<WrittenLine.Said> said(Reading line) {
@@ -130,6 +138,17 @@ public final class LineReader {
             }
         }
         return measure;
+    }
+
+    /** Whether the line tells of closing or flattening a piece: "flatten, sc 5 through both sides". */
+    private static boolean seam(Reading line) {
+        Cursor cursor = line.cursor;
+        cursor.at = 0;
+        boolean layers = false;
+        for (int i = 0; i < cursor.size(); i++) {
+            layers |= cursor.is(i, Meaning.LAYERS);
+        }
+        return layers && cursor.is(Meaning.UNKNOWN) && line.counts.isEmpty();
     }
 
     /** Whether the line is a heading: a few words without a mark or a number, one of them not of the trade. */

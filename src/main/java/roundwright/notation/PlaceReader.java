@@ -46,6 +46,15 @@ final class PlaceReader {
             // each call reads one word more
         }
         boolean dangling = cursor.is(-1, Meaning.THE) || cursor.is(-1, Meaning.OF);
+        boolean ofNext = cursor.is(-1, Meaning.NEXT)
+                && (cursor.is(-2, Meaning.OF) || cursor.is(-2, Meaning.THE) && cursor.is(-3, Meaning.OF));
+        if (ofNext && !place.noun && place.number == 0) {
+            line.hole(cursor.since(begin));
+        }
+        boolean torn = cursor.is(-1, Meaning.NEXT) && cursor.is(-2, Meaning.THE) && cursor.is(-3, Meaning.IN);
+        if (torn && cursor.is(Meaning.OPEN) && !line.worked && cursor.hasCount()) {
+            line.doubt(cursor.since(begin));
+        }
         if (dangling && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.FINISH))) {
             line.hole(cursor.since(begin));
         }

@@ -28,6 +28,7 @@ final class Scanner {
             folded[i] = Fold.of(text.charAt(i));
         }
         unscore();
+        Misprint.mend(folded, text, !vocabulary.isEmpty());
         this.star = repeatedFrom();
         this.exploded = Markup.explode(folded);
     }

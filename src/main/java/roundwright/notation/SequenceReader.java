@@ -229,7 +229,8 @@ final class SequenceReader {
     private boolean countAfterTimes() {
         int begin = cursor.at;
         cursor.at += 2;
-        boolean count = !items.empty() && counts.ahead();
+        boolean torn = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.OPEN);
+        boolean count = !items.empty() && !torn && counts.ahead();
         cursor.at = begin;
         return count;
     }
@@ -288,6 +289,9 @@ final class SequenceReader {
             line.hole(notes.bracket().span());
             return;
         }
+        if (cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.OPEN) && !line.counted) {
+            line.doubt(cursor.peek(1).span());
+        }
         if (depth >= DEEPEST || notes.aside()) {
             aside();
             return;
@@ -295,6 +299,9 @@ final class SequenceReader {
         int begin = cursor.at;
         boolean parted = items.parted || items.empty();
         cursor.next();
+        if (cursor.is(Meaning.COMMA)) {
+            line.doubt(cursor.since(begin));
+        }
         if (!cursor.shutsAhead()) {
             items.fence();
             boolean number =
@@ -316,7 +323,8 @@ final class SequenceReader {
         boolean between = !items.parted && !items.empty() && !line.counted;
         boolean strange = notes.strangeBracket();
         Node aside = notes.bracket();
-        boolean item = listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT));
+        boolean item =
+                listed && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT) || strange && cursor.is(Meaning.IN));
         boolean nothing = line.unplaced == null || items.empty();
         boolean hole = strange && (nothing && cursor.is(Meaning.IN) || depth > 0 && items.empty());
         boolean step = notes.stepAhead(0) && !cursor.is(Meaning.AND) || cursor.is(Meaning.IN);

@@ -153,10 +153,22 @@ final class StrangeWords {
                 || !items.parted && !items.empty()
                 || !cursor.peek().meaning().parts() && notes.stepAhead(0)
                 || !sentence && (depth > 0 || stepsAhead() || listedBeforeCount());
-        if (among) {
+        if (among && told(begin)) {
+            line.hole(cursor.since(begin));
+        } else if (among) {
             line.doubt(cursor.since(begin));
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+
+    /** Whether the words say what to do as an item of the list of steps: "10 dc, do the special thing, dec". */
+    private boolean told(int begin) {
+        int verb = begin - cursor.at - (cursor.is(begin - cursor.at - 1, Meaning.THE) ? 2 : 1);
+        return cursor.is(verb, Meaning.WORK)
+                && cursor.is(verb - 1, Meaning.COMMA)
+                && cursor.is(Meaning.COMMA)
+                && line.worked
+                && !line.counted;
     }
 
     /** Whether the words stand as an item of the list of steps, with the count still to come: "3 sc, wrap (9)". */
