@@ -78,7 +78,12 @@ final class Items {
 
     /** Whether all are plain stitches. */
     static boolean plain(List<Node> nodes) {
-        return nodes.stream().allMatch(node -> node instanceof Work work && work.manner() == Manner.PLAIN);
+        for (int i = 0; i < nodes.size(); i++) {
+            if (!(nodes.get(i) instanceof Work work) || work.manner() != Manner.PLAIN) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** "dc around, increasing in every third st": the plain stitches are those between the increases. */

@@ -30,10 +30,6 @@ final class SequenceReader {
     private Times timesOfAll;
 
     SequenceReader(Reading line) {
-        this(line, 0, false);
-    }
-
-    private SequenceReader(Reading line, int depth, boolean inStars) {
         this.line = line;
         this.cursor = line.cursor;
         this.stitches = new StitchReader(line);
@@ -41,10 +37,26 @@ final class SequenceReader {
         this.repeats = new RepeatWords(cursor);
         this.counts = new CountReader(line);
         this.places = new PlaceFirst(line, items);
-        this.strangers = new StrangeWords(line, items, depth);
+        this.strangers = new StrangeWords(line, items, notes, 0);
         this.starts = new StartReader(line, items, strangers);
         this.evens = new EvenReader(line, items, strangers);
-        this.depth = depth;
+        this.depth = 0;
+        this.inStars = false;
+    }
+
+    /** A list within another: what reads single steps is the same for both. */
+    private SequenceReader(SequenceReader outer, boolean inStars) {
+        this.line = outer.line;
+        this.cursor = outer.cursor;
+        this.stitches = outer.stitches;
+        this.notes = outer.notes;
+        this.repeats = outer.repeats;
+        this.counts = new CountReader(line);
+        this.depth = outer.depth + 1;
+        this.places = new PlaceFirst(line, items);
+        this.strangers = new StrangeWords(line, items, notes, depth);
+        this.starts = new StartReader(line, items, strangers);
+        this.evens = new EvenReader(line, items, strangers);
         this.inStars = inStars;
     }
 
@@ -311,7 +323,7 @@ final class SequenceReader {
             }
             return;
         }
-        List<Node> body = new SequenceReader(line, depth + 1, false).inside();
+        List<Node> body = new SequenceReader(this, false).inside();
         cursor.accept(Meaning.SHUT);
         group(begin, body, parted);
     }
@@ -347,7 +359,7 @@ final class SequenceReader {
         if (inStars || depth >= DEEPEST || cursor.done()) {
             return;
         }
-        List<Node> body = new SequenceReader(line, depth + 1, true).inside();
+        List<Node> body = new SequenceReader(this, true).inside();
         boolean numberFollows = cursor.is(Meaning.STAR)
                 && cursor.is(1, Meaning.NUMBER)
                 && !cursor.peek(2).meaning().makes();

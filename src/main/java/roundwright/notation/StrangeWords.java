@@ -10,11 +10,11 @@ final class StrangeWords {
     private final NoteReader notes;
     private final int depth;
 
-    StrangeWords(Reading line, Items items, int depth) {
+    StrangeWords(Reading line, Items items, NoteReader notes, int depth) {
         this.line = line;
         this.cursor = line.cursor;
         this.items = items;
-        this.notes = new NoteReader(line);
+        this.notes = notes;
         this.depth = depth;
     }
 

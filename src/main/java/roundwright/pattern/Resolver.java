@@ -116,6 +116,11 @@ final class Resolver {
     }
 
     static boolean onlyNotes(List<Node> nodes) {
-        return nodes.stream().allMatch(Note.class::isInstance);
+        for (int i = 0; i < nodes.size(); i++) {
+            if (!(nodes.get(i) instanceof Note)) {
+                return false;
+            }
+        }
+        return true;
     }
 }
