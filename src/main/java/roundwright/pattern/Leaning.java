@@ -16,6 +16,9 @@ final class Leaning {
     /** What is said outright weighs as much as several lines that show it. */
     private static final int SAID = 2;
 
+    /** More than any sum that does not fit: one chain is no stitch unless the writer says so. */
+    private static final int ONLY_WHERE_SHOWN = 100;
+
     private static final int OVERRULED = 1000;
 
     private final int[][] shown = new int[Habit.values().length][];
@@ -39,7 +42,7 @@ final class Leaning {
         return switch (habit) {
             case SMALL_NUMBER -> new int[] {0, 2};
             case NUMBER_IN_NEXT -> new int[] {0, 1};
-            case SINGLE_CHAIN -> new int[] {0, 11};
+            case SINGLE_CHAIN -> new int[] {0, ONLY_WHERE_SHOWN};
             case TALL_CHAIN -> new int[] {1, 0};
             case NAME_AND_SHAPING -> new int[] {0, 1};
             case NUMBER_AFTER_INCREASE -> new int[] {0, 2};
