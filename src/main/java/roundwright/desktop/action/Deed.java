@@ -51,7 +51,7 @@ public enum Deed {
     JOIN_LESSONS(Glyph.COURSE, Key.menuShift(KeyEvent.VK_J)),
     LOCK_LESSON(Glyph.DONE, Key.menuShift(KeyEvent.VK_K)),
     RENAME_LESSON(Glyph.EDIT, Key.menuShift(KeyEvent.VK_N)),
-    BACKUPS(Glyph.SAVE, Key.menuShift(KeyEvent.VK_S)),
+    BACKUPS(Glyph.SAVE, Key.menuShift(KeyEvent.VK_A)),
     SHARE_COPY(Glyph.HIDE, Key.NONE),
     EXPORT_STUDENT(Glyph.SAVE, Key.NONE),
     ERASE_STUDENT(Glyph.REMOVE, Key.NONE),

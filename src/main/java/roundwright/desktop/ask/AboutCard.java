@@ -42,6 +42,7 @@ public final class AboutCard extends AskCard {
         field.setEditable(false);
         field.setCaretPosition(0);
         field.getAccessibleContext().setAccessibleName(name);
+        field.getAccessibleContext().setAccessibleDescription(WORDS.say("about-path"));
         body().below(1.5, label);
         body().below(0.5, field);
     }

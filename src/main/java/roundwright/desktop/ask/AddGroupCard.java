@@ -25,7 +25,7 @@ public final class AddGroupCard extends AskCard {
         this.asking = asking;
         row(WORDS.say("group-name"), name, WORDS.say("group-name-hint"));
         row(WORDS.say("group-start"), start, WORDS.say("group-start-hint", desk.today()));
-        row(WORDS.say("group-place"), place, "");
+        row(WORDS.say("group-place"), place, WORDS.say("group-place-hint"));
         answer(WORDS.say("group-answer"), this::add);
         cancel(asking);
     }

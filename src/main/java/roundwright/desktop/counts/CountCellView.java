@@ -127,8 +127,8 @@ final class CountCellView extends Painted implements TableCellRenderer {
 
     private void paintChosen(Graphics2D graphics) {
         graphics.setColor((focused ? Tone.PINE : Tone.EDGE).color());
-        graphics.setStroke(new BasicStroke(Space.points(2)));
-        double in = Space.points(1);
+        graphics.setStroke(new BasicStroke(Space.points(focused ? 3 : 1)));
+        double in = Space.points(2);
         double arc = Space.points(8);
         graphics.draw(new RoundRectangle2D.Double(in, in, getWidth() - 2 * in, getHeight() - 2 * in, arc, arc));
     }

@@ -25,6 +25,7 @@ import roundwright.store.KeptCourse;
 import roundwright.workbook.Edit;
 import roundwright.workbook.GroupView;
 import roundwright.workbook.Workbook;
+import roundwright.workbook.WorkbookListener;
 import roundwright.workbook.WorkbookView;
 
 /**
@@ -36,6 +37,7 @@ public final class Desk {
     private final Work work;
     private final Clock clock;
     private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
+    private final WorkbookListener following = changes -> here();
     private final Standings standings = new Standings();
     private WorkbookView view;
     private Choice choice = Choice.NONE;
@@ -50,11 +52,31 @@ public final class Desk {
         this.work = work;
         this.clock = clock;
         this.view = workbook.view();
-        workbook.listen(changes -> work.here(this::refresh));
+        workbook.listen(following);
+    }
+
+    private void here() {
+        work.here(this::refresh);
     }
 
     public void listen(DeskListener listener) {
         listeners.add(listener);
+    }
+
+    /** How many are told of what changes. */
+    public int listeners() {
+        return listeners.size();
+    }
+
+    /** Hears of the file no more and tells nobody: the window it was made for is gone. */
+    public void leave() {
+        workbook.unlisten(following);
+        listeners.clear();
+    }
+
+    /** Tells a listener no more. */
+    public void forget(DeskListener listener) {
+        listeners.remove(listener);
     }
 
     public Workbook workbook() {

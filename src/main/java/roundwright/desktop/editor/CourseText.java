@@ -12,6 +12,8 @@ import org.fife.ui.rsyntaxtextarea.parser.DefaultParserNotice;
 import org.fife.ui.rsyntaxtextarea.parser.ParseResult;
 import org.fife.ui.rsyntaxtextarea.parser.ParserNotice;
 import roundwright.course.file.FileProblem;
+import roundwright.desktop.look.FocusEdge;
+import roundwright.desktop.look.Keys;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.notation.Span;
@@ -38,6 +40,7 @@ final class CourseText extends RSyntaxTextArea {
         addParser(marks);
         scroll.setRowHeaderView(margin);
         scroll.setFocusable(false);
+        addFocusListener(new Keys.RepaintOnFocus(scroll));
         getAccessibleContext().setAccessibleName(WORDS.say("editor-text"));
         setText(presenter.kept());
         setCaretPosition(0);
@@ -70,7 +73,7 @@ final class CourseText extends RSyntaxTextArea {
                 getSyntaxScheme().getStyle(i).foreground = Tone.INK.color();
             }
         }
-        scroll.setBorder(javax.swing.BorderFactory.createLineBorder(Tone.LINE.color()));
+        scroll.setBorder(new FocusEdge(this));
     }
 
     @Override

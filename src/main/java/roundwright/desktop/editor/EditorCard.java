@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import roundwright.course.file.FileProblem;
 import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.DeskListener;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Card;
 import roundwright.desktop.look.Flowing;
@@ -35,6 +36,7 @@ public final class EditorCard extends Card implements Flowing {
     private final Text summary = Text.muted("");
     private final Stack foot = new Stack();
     private final transient WhenTyped typing;
+    private final transient DeskListener following = matters -> keepUp();
     private transient Optional<FileProblem> shown = Optional.empty();
 
     /** Goes back to what was there before when it is left. */
@@ -47,6 +49,7 @@ public final class EditorCard extends Card implements Flowing {
         words.add(summary);
         JButton back = Buttons.quiet(WORDS.say("editor-leave"), () -> {
             take();
+            desk.forget(following);
             leave.run();
         });
         add(new HeadRow(words, back), BorderLayout.NORTH);
@@ -59,7 +62,7 @@ public final class EditorCard extends Card implements Flowing {
         Keys.bind(text, "F8", this::nextProblem);
         text.addCaretListener(event -> showProblem(presenter.near(text.getCaretPosition())));
         typing = WhenTyped.into(text, PAUSE, this::take);
-        desk.listen(matters -> keepUp());
+        desk.listen(following);
         read();
     }
 

@@ -37,6 +37,7 @@ public final class FindCard extends AskCard {
         this.asking = asking;
         this.finder = new Finder(desk);
         row(WORDS.say("find-field"), field, "");
+        field.getAccessibleContext().setAccessibleDescription(WORDS.say("find-what"));
         body().below(1, nothing);
         body().below(1, list);
         list.setCellRenderer(new Row());

@@ -45,6 +45,7 @@ final class LessonsTable extends JTable {
         getTableHeader().setOpaque(false);
         getTableHeader().setDefaultRenderer(new Head());
         getAccessibleContext().setAccessibleName(WORDS.say("lessons-table"));
+        getAccessibleContext().setAccessibleDescription(WORDS.say("lessons-table-told"));
         Keys.bind(this, "UP", () -> choose(presenter.chosen() - 1));
         Keys.bind(this, "DOWN", () -> choose(presenter.chosen() + 1));
         Keys.bind(this, "HOME", () -> choose(0));

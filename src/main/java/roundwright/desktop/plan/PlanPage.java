@@ -40,6 +40,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private final JComponent planning;
     private transient Optional<JComponent> unsplit = Optional.empty();
     private transient Optional<EditorCard> editor = Optional.empty();
+    private transient Optional<RoundCard> besideText = Optional.empty();
     private final Text heading = Text.heading("");
     private final Stack noLessons = new Stack();
     private final SidePanel side;
@@ -124,15 +125,25 @@ public final class PlanPage extends JPanel implements FirstFocus {
     /** Puts the course's text in the place of the lessons, until it is left. */
     private void edit() {
         desk.choosePage(Page.PLAN);
-        EditorCard shown = new EditorCard(desk, this::showLessons);
-        editor = Optional.of(shown);
-        removeAll();
-        add(new PageScroll(new TwoCards(shown, new RoundCard(desk, saver), 0.63)));
-        revalidate();
-        repaint();
-        if (isShowing()) {
-            shown.first().requestFocusInWindow();
+        if (editor.isEmpty()) {
+            EditorCard shown = new EditorCard(desk, this::showLessons);
+            editor = Optional.of(shown);
+            removeAll();
+            add(new PageScroll(new TwoCards(shown, besideText(), 0.63)));
+            revalidate();
+            repaint();
         }
+        if (isShowing()) {
+            first().requestFocusInWindow();
+        }
+    }
+
+    /** Made once: it listens as long as the page. */
+    private RoundCard besideText() {
+        if (besideText.isEmpty()) {
+            besideText = Optional.of(new RoundCard(desk, saver));
+        }
+        return besideText.get();
     }
 
     private void showLessons() {

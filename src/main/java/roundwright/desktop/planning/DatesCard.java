@@ -84,7 +84,7 @@ public final class DatesCard extends AskCard {
         fields.add(new FieldCell(WORDS.say("group-start"), start, WORDS.say("group-start-hint", desk.today()), CELL));
         fields.add(new FieldCell(WORDS.say("dates-time"), time, WORDS.say("dates-time-hint"), CELL));
         fields.add(new FieldCell(WORDS.say("dates-zone"), zone, WORDS.say("dates-zone-hint"), CELL));
-        fields.add(new FieldCell(WORDS.say("group-place"), place, "", CELL));
+        fields.add(new FieldCell(WORDS.say("group-place"), place, WORDS.say("group-place-hint"), CELL));
         fields.add(new FieldCell(WORDS.say("dates-off"), off, WORDS.say("dates-off-hint"), CELL * 2 + 12));
         body().below(0, fields);
         body().below(2, Prose.of(WORDS.say("dates-days"), Type.SMALL_STRONG, Tone.INK));

@@ -59,7 +59,7 @@ public final class SplitCard extends AskCard {
     private Wrap fields() {
         Wrap fields = new Wrap(1.5);
         fields.add(cell(WORDS.say("split-sessions"), sessions, WORDS.say("split-sessions-hint")));
-        fields.add(cell(WORDS.say("split-minutes"), minutes, ""));
+        fields.add(cell(WORDS.say("split-minutes"), minutes, WORDS.say("split-minutes-hint")));
         fields.add(cell(WORDS.say("split-pace"), pace, WORDS.say("split-pace-hint")));
         fields.add(cell(WORDS.say("split-new"), mostNew, WORDS.say("split-new-hint")));
         fields.add(cell(WORDS.say("split-homework"), homework, WORDS.say("split-homework-hint")));

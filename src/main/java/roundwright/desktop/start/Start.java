@@ -143,8 +143,10 @@ public final class Start {
             close(desk);
             return;
         }
-        Thread.setDefaultUncaughtExceptionHandler(new Trouble(
-                window.frame(), () -> fill(window, Opened.of(opened.workbook(), false))));
+        Thread.setDefaultUncaughtExceptionHandler(new Trouble(window.frame(), () -> {
+            desk.leave();
+            fill(window, Opened.of(opened.workbook(), false));
+        }));
         desk.open(opened.course());
         opened.sample().ifPresent(sample -> sample.openOn(desk));
         inTurn(() -> {

@@ -29,6 +29,7 @@ public final class StripPanel extends JComponent {
     private transient StripMarks marks = StripMarks.NONE;
     private transient StripWords words = new StripWords(piece, marks);
     private final transient EdgeDrag drag = new EdgeDrag();
+    private final transient EdgeKeys edgeKeys = new EdgeKeys();
     private int chosen;
     private OptionalInt hovered = OptionalInt.empty();
 
@@ -44,9 +45,10 @@ public final class StripPanel extends JComponent {
         addFocusListener(new Keys.RepaintOnFocus(this));
     }
 
-    /** Lets lessons' edges be moved with the mouse; with the keyboard they are moved on the plan. */
+    /** Lets lessons' edges be moved: with the mouse, or with Alt and the arrow keys; with Shift as well, where a lesson ends. */
     public void edges(LessonEdges edges) {
         drag.use(edges);
+        edgeKeys.use(edges);
     }
 
     public void show(StripPiece newPiece, StripMarks newMarks) {
@@ -54,6 +56,7 @@ public final class StripPanel extends JComponent {
         marks = newMarks;
         words = new StripWords(piece, marks);
         chosen = Math.max(0, Math.min(chosen, piece.columns().size() - 1));
+        edgeKeys.follow(piece, chosen).ifPresent(this::choose);
         repaint();
     }
 
@@ -79,6 +82,10 @@ public final class StripPanel extends JComponent {
             drag.giveUp();
             repaint();
         });
+        Keys.bind(this, "alt LEFT", () -> edgeKeys.moveStart(piece, chosen, -1));
+        Keys.bind(this, "alt RIGHT", () -> edgeKeys.moveStart(piece, chosen, 1));
+        Keys.bind(this, "alt shift LEFT", () -> edgeKeys.moveEnd(piece, chosen, -1));
+        Keys.bind(this, "alt shift RIGHT", () -> edgeKeys.moveEnd(piece, chosen, 1));
         Keys.bind(this, "PAGE_UP", () -> choose(lessonEdge(-1)));
         Keys.bind(this, "PAGE_DOWN", () -> choose(lessonEdge(1)));
     }
@@ -94,6 +101,7 @@ public final class StripPanel extends JComponent {
     }
 
     private void choose(int column) {
+        edgeKeys.letGo();
         if (!piece.columns().isEmpty()) {
             setChosen(Math.max(0, Math.min(column, piece.columns().size() - 1)));
             chosenByHand.accept(chosen);
@@ -179,7 +187,7 @@ public final class StripPanel extends JComponent {
 
         @Override
         public String getAccessibleDescription() {
-            return words.of(chosen);
+            return words.of(chosen) + edgeKeys.told(piece, chosen);
         }
     }
 

@@ -2,6 +2,8 @@ package roundwright.desktop.tables;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.JComponent;
@@ -40,12 +42,27 @@ final class PreviewTable extends JTable {
         getAccessibleContext().setAccessibleName(WORDS.say("import-preview"));
         getAccessibleContext().setAccessibleDescription(WORDS.say("import-preview-told"));
         Keys.leaveByTab(this);
+        addFocusListener(new Keys.RepaintOnFocus(this));
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "none");
         getColumnModel().getSelectionModel().addListSelectionListener(event -> {
             if (!showing && getSelectedColumn() >= 0) {
                 chosen.accept(getSelectedColumn());
             }
         });
+    }
+
+    /** The chosen column has a ring while the keys go to it. */
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        super.paintComponent(graphics);
+        if (hasFocus() && getSelectedColumn() >= 0) {
+            Rectangle ring = getCellRect(0, getSelectedColumn(), true);
+            int wide = Space.points(2);
+            graphics.setColor(Tone.PINE.color());
+            for (int i = 0; i < wide; i++) {
+                graphics.drawRect(ring.x + i, i, ring.width - 1 - 2 * i, getHeight() - 1 - 2 * i);
+            }
+        }
     }
 
     /** Shows a table as it is taken; the column that was chosen stays so where it is there. */

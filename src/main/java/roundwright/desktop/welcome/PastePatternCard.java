@@ -36,7 +36,7 @@ public final class PastePatternCard extends AskCard {
         this.asking = asking;
         row(WORDS.say("paste-pattern"), pattern, WORDS.say("paste-hint"));
         body().below(1, understood);
-        row(WORDS.say("paste-name"), name, "");
+        row(WORDS.say("paste-name"), name, WORDS.say("paste-name-hint"));
         row(WORDS.say("paste-minutes"), minutes, WORDS.say("paste-minutes-hint"));
         answer(WORDS.say("paste-answer"), this::make);
         cancel(asking);

@@ -1,10 +1,14 @@
 package roundwright.desktop.strip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import roundwright.desktop.Pictures;
@@ -81,5 +85,43 @@ class EdgeDragTest {
         draw(9, 12);
         assertEquals(List.of(), moved);
         assertEquals(12, chosen.get(chosen.size() - 1));
+    }
+
+    private void press(String stroke) {
+        Object name = panel.getInputMap().get(KeyStroke.getKeyStroke(stroke));
+        panel.getActionMap().get(name).actionPerformed(new ActionEvent(panel, ActionEvent.ACTION_PERFORMED, ""));
+    }
+
+    @Test
+    void altAndTheArrowsMoveTheEdgesOfTheLessonInHand() {
+        panel.setChosen(10);
+        press("alt LEFT");
+        press("alt RIGHT");
+        press("alt shift RIGHT");
+        assertEquals(3, moved.size());
+        assertEquals(List.of("3 to 8", "3 to 10"), moved.subList(0, 2));
+        assertTrue(moved.get(2).startsWith("4 to "), moved.toString());
+        assertEquals(List.of(), chosen);
+    }
+
+    @Test
+    void theKeysOfEdgesAreToldWhereTheyWork() {
+        panel.setChosen(10);
+        assertTrue(panel.getAccessibleContext().getAccessibleDescription().contains("Alt"));
+        movable = false;
+        assertFalse(panel.getAccessibleContext().getAccessibleDescription().contains("Alt"));
+        press("alt LEFT");
+        assertEquals(List.of(), moved);
+    }
+
+    @Test
+    void thePieceBeginsAndEndsWhereItDoes() {
+        press("HOME");
+        press("alt LEFT");
+        press("alt RIGHT");
+        press("END");
+        press("alt shift LEFT");
+        press("alt shift RIGHT");
+        assertEquals(List.of(), moved);
     }
 }
