@@ -1,5 +1,6 @@
 package roundwright.notation;
 
+import java.util.function.BooleanSupplier;
 import roundwright.notation.WrittenLine.Count;
 
 /** Finds the count that a line states: "(18)", "= 18 sts", "– 18", "you should have 18 stitches", "30 dc, 10 ch-1 sps". */
@@ -278,10 +279,10 @@ final class CountReader {
      *
      * @param whole whether what stands before makes a whole round: then words after a full stop are surely the count
      */
-    boolean perhaps(boolean whole) {
+    boolean perhaps(BooleanSupplier whole) {
         boolean stop =
                 cursor.is(-1, Meaning.STOP) && line.text.charAt(cursor.peek(-1).start()) == '.';
-        boolean surely = whole && line.worked && stop && cursor.peek().value() >= SMALLEST;
+        boolean sentence = line.worked && stop && cursor.peek().value() >= SMALLEST;
         int begin = cursor.at;
         boolean named = (line.worked || line.taken) && cursor.is(Meaning.NUMBER) && unitAhead();
         if (!named) {
@@ -292,7 +293,7 @@ final class CountReader {
         cursor.skip(Meaning.ST);
         boolean last = ends.nothingAfter(0);
         if (last) {
-            line.counts.add(new Count(number, cursor.since(begin), line.taken || surely));
+            line.counts.add(new Count(number, cursor.since(begin), line.taken || sentence && whole.getAsBoolean()));
         }
         cursor.at = begin;
         return last;

@@ -412,7 +412,7 @@ final class SequenceReader {
         boolean perhapsCount = depth == 0
                 && (items.parted || afterGroup())
                 && (line.taken || !items.empty())
-                && counts.perhaps(items.repeating());
+                && counts.perhaps(items::repeating);
         if (token.is(Meaning.TIMES)) {
             line.doubt(token.span());
         }
