@@ -439,7 +439,18 @@ final class PlaceReader {
                 && (cursor.is(-2, Meaning.FIRST) || cursor.is(-2, Meaning.ORDINAL) || cursor.is(-2, Meaning.OTHER))) {
             line.features.add(Feature.JOIN_PARTS);
         }
+        numberedPart();
         return true;
+    }
+
+    /** "12 sts of leg one": the number is the leg's, not one more stitch. */
+    private void numberedPart() {
+        boolean part = cursor.is(-1, Meaning.NOTE) && cursor.peek(-1).feature() == Feature.OTHER;
+        Meaning after = cursor.peek(1).meaning();
+        if (part && cursor.is(Meaning.NUMBER) && !after.makes() && after != Meaning.ST && after != Meaning.CHAIN) {
+            cursor.next();
+            line.features.add(Feature.JOIN_PARTS);
+        }
     }
 
     /** "to last 3 sts", "to end", "until 3 sts remain"; "to" also for "in" with slip stitches. */

@@ -257,7 +257,9 @@ final class PartReader {
     }
 
     private void settle(WrittenLine written, Checked checked, Line.Found found) {
-        boolean first = begins(checked) && !FirstRound.goesOn(written.body());
+        boolean first = begins(checked)
+                && !FirstRound.goesOn(written.body())
+                && !written.features().contains(Feature.JOIN_PARTS);
         Interpretation way = first ? FirstRound.of(checked.last()) : checked.last();
         found.takes = OptionalInt.of((int) way.takes());
         found.makes = OptionalInt.of((int) way.makes());
