@@ -22,6 +22,7 @@ import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.TwoCards;
 import roundwright.desktop.look.Type;
@@ -127,6 +128,15 @@ public final class CountsPage extends JPanel implements FirstFocus {
             }
         }
         revalidate();
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (empty != null) {
+            Theme.dressAside(both, this);
+            Theme.dressAside(empty, this);
+        }
     }
 
     @Override

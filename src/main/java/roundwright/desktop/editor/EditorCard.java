@@ -2,6 +2,7 @@ package roundwright.desktop.editor;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.event.KeyEvent;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -60,10 +61,20 @@ public final class EditorCard extends Card implements Flowing {
         add(below, BorderLayout.SOUTH);
         Keys.bind(text, "alt ENTER", this::takeSuggestion);
         Keys.bind(text, "F8", this::nextProblem);
+        Keys.bind(text, JComponent.WHEN_FOCUSED, Keys.menu(KeyEvent.VK_Z), () -> undo(desk));
         text.addCaretListener(event -> showProblem(presenter.near(text.getCaretPosition())));
         typing = WhenTyped.into(text, PAUSE, this::take);
         desk.listen(following);
         read();
+    }
+
+    /** Takes back what was typed here; where there is none of it, the last step of the file. */
+    private void undo(Desk desk) {
+        if (text.canUndo()) {
+            text.undoLastAction();
+        } else {
+            desk.undo();
+        }
     }
 
     /** What gets the focus when the card is shown. */
@@ -77,6 +88,7 @@ public final class EditorCard extends Card implements Flowing {
         if (!mine && !typing.waiting() && presenter.readText().equals(text.getText())) {
             int caret = text.getCaretPosition();
             text.setText(presenter.kept());
+            text.discardAllEdits();
             text.setCaretPosition(Math.min(caret, text.getDocument().getLength()));
             take();
         }

@@ -6,7 +6,9 @@ import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import com.formdev.flatlaf.util.FontUtils;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
 import java.util.List;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
 import net.miginfocom.layout.PlatformDefaults;
@@ -90,6 +92,13 @@ public enum Theme {
         }
         UIManager.put("Button.font", new FontUIResource(Type.SMALL_STRONG.font()));
         FlatLaf.updateUI();
+    }
+
+    /** Gives the look of now to a component that is kept but not shown, for a change of look reaches only what is shown. */
+    public static void dressAside(Component kept, Component shown) {
+        if (kept != null && !SwingUtilities.isDescendingFrom(kept, shown)) {
+            SwingUtilities.updateComponentTreeUI(kept);
+        }
     }
 
     private static void prepare() {

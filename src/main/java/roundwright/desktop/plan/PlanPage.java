@@ -20,6 +20,7 @@ import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
+import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.TwoCards;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.planning.ChosenLesson;
@@ -144,6 +145,16 @@ public final class PlanPage extends JPanel implements FirstFocus {
             besideText = Optional.of(new RoundCard(desk, saver));
         }
         return besideText.get();
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (planning != null) {
+            Theme.dressAside(planning, this);
+            unsplit.ifPresent(kept -> Theme.dressAside(kept, this));
+            besideText.ifPresent(kept -> Theme.dressAside(kept, this));
+        }
     }
 
     private void showLessons() {

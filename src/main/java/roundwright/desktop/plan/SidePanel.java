@@ -9,6 +9,7 @@ import roundwright.desktop.look.PageCard;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Switch;
+import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Wrap;
 import roundwright.wording.Wording;
 
@@ -67,6 +68,14 @@ final class SidePanel extends JPanel implements Flowing {
         repaint();
         if (focused) {
             choice.getComponent(place).requestFocusInWindow();
+        }
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (cards != null) {
+            cards.forEach(card -> Theme.dressAside(card, this));
         }
     }
 

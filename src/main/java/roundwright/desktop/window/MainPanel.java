@@ -5,6 +5,7 @@ import java.awt.KeyboardFocusManager;
 import java.beans.PropertyChangeListener;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
@@ -25,6 +26,7 @@ import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Space;
+import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.next.NextPage;
 import roundwright.desktop.plan.PlanPage;
@@ -34,6 +36,7 @@ import roundwright.desktop.strip.StripPanel;
 import roundwright.desktop.strip.StripPresenter;
 import roundwright.desktop.stuck.StuckPage;
 import roundwright.desktop.welcome.WelcomePage;
+import roundwright.group.CourseId;
 import roundwright.group.RoundPlace;
 import roundwright.mistakes.help.TroubleSpot;
 import roundwright.wording.Wording;
@@ -57,6 +60,8 @@ public final class MainPanel extends JPanel implements Asking {
     private final transient PropertyChangeListener following = this::follow;
     private WelcomePage welcome;
     private transient Runnable painted;
+    private transient JComponent looked;
+    private transient Optional<CourseId> lookedCourse = Optional.empty();
 
     public MainPanel(Desk desk, Insights insights, Frame frame) {
         super(null);
@@ -163,8 +168,9 @@ public final class MainPanel extends JPanel implements Asking {
             showStrip();
         }
         if (matters.contains(Matter.PAGE) || matters.contains(Matter.COURSE)) {
-            showPage();
-            focusOnPage();
+            if (showPage()) {
+                focusOnPage();
+            }
             revalidate();
             repaint();
         }
@@ -227,7 +233,8 @@ public final class MainPanel extends JPanel implements Asking {
                 .orElse(Set.of());
     }
 
-    private void showPage() {
+    /** Shows the page in hand; whether another page, or another course's, was shown before. */
+    private boolean showPage() {
         JComponent wanted = desk.course().isPresent() ? page(desk.choice().page()) : welcome();
         if (wanted.getParent() != holder) {
             holder.removeAll();
@@ -235,6 +242,11 @@ public final class MainPanel extends JPanel implements Asking {
             header.pages().show(desk.choice().page());
         }
         header.pages().setVisible(desk.course().isPresent());
+        Optional<CourseId> course = desk.course().map(open -> open.kept().id());
+        boolean other = wanted != looked || !course.equals(lookedCourse);
+        looked = wanted;
+        lookedCourse = course;
+        return other;
     }
 
     /** The keys go to what the page is for. */
@@ -288,6 +300,10 @@ public final class MainPanel extends JPanel implements Asking {
     public void updateUI() {
         super.updateUI();
         setBackground(Tone.BACKGROUND.color());
+        if (pages != null) {
+            pages.values().forEach(page -> Theme.dressAside(page, holder));
+            Theme.dressAside(welcome, holder);
+        }
     }
 
     @Override
