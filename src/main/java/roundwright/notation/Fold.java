@@ -10,7 +10,6 @@ final class Fold {
     static final char NOTHING = 0;
 
     private static final char[] TABLE = new char[0x10000];
-    private static final boolean[] LETTERS = new boolean[0x10000];
 
     private static final String LOOK_ALIKES =
             "аa еe оo рp сc хx уy іi ѕs јj кk мm нh тt вb гr пn иu дd ԁd ɡg һh ӏl ıi ɩi οo ρp αa τt νv ιi κk εe χx υu"
@@ -27,20 +26,12 @@ final class Fold {
         }
         TABLE['İ'] = 'i';
         TABLE[0x1E9E] = 's';
-        for (int i = 0; i < LETTERS.length; i++) {
-            LETTERS[i] = i >= 'a' && i <= 'z' || i > 0x7f && Character.isLetter((char) i);
-        }
     }
 
     private Fold() {}
 
     static char of(char c) {
         return TABLE[c];
-    }
-
-    /** Whether a folded character is a letter. */
-    static boolean letter(char c) {
-        return LETTERS[c];
     }
 
     private static char plain(char c) {

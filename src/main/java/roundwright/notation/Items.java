@@ -78,12 +78,7 @@ final class Items {
 
     /** Whether all are plain stitches. */
     static boolean plain(List<Node> nodes) {
-        for (int i = 0; i < nodes.size(); i++) {
-            if (!(nodes.get(i) instanceof Work work) || work.manner() != Manner.PLAIN) {
-                return false;
-            }
-        }
-        return true;
+        return nodes.stream().allMatch(node -> node instanceof Work work && work.manner() == Manner.PLAIN);
     }
 
     /** "dc around, increasing in every third st": the plain stitches are those between the increases. */

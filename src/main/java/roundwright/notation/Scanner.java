@@ -50,10 +50,7 @@ final class Scanner {
 
     private char repeatedFrom() {
         for (int i = 1; i + 4 < length; i++) {
-            if (folded[i] != 'r') {
-                continue;
-            }
-            boolean from = folded[i + 1] == 'o' && folded[i + 2] == 'm' && folded[i + 3] == ' ';
+            boolean from = folded[i] == 'r' && folded[i + 1] == 'o' && folded[i + 2] == 'm' && folded[i + 3] == ' ';
             if (from && "+#^~@%$!".indexOf(folded[i + 4]) >= 0) {
                 return folded[i + 4];
             }
@@ -112,7 +109,7 @@ final class Scanner {
     }
 
     private static boolean letter(char c) {
-        return c < 0x80 ? c >= 'a' && c <= 'z' : Fold.letter(c);
+        return c >= 'a' && c <= 'z' || c > 0x7f && Character.isLetter(c);
     }
 
     private static boolean digit(char c) {
@@ -362,9 +359,6 @@ final class Scanner {
 
     private boolean ordinal(long value, int i) {
         if (i + 2 > length || i + 2 < length && letter(folded[i + 2])) {
-            return false;
-        }
-        if (folded[i] < 'n' || folded[i] > 't') {
             return false;
         }
         String suffix = new String(folded, i, 2);

@@ -175,18 +175,13 @@ final class StartReader {
         return new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, counts));
     }
 
-    private static boolean alongChain(List<Node> nodes) {
-        for (int i = 0; i < nodes.size(); i++) {
-            if (nodes.get(i) instanceof Choice choice && choice.habit() == Habit.CHAINS_BELOW) {
-                return true;
-            }
-        }
-        return false;
+    private static boolean alongChain(Node node) {
+        return node instanceof Choice choice && choice.habit() == Habit.CHAINS_BELOW;
     }
 
     /** At the line's end: a starting chain of a round that goes into a ring stands in no stitch below. */
     void finish() {
-        boolean along = !line.ring && alongChain(items.nodes);
+        boolean along = !line.ring && items.nodes.stream().anyMatch(StartReader::alongChain);
         for (int i = 0; along && i < items.nodes.size(); i++) {
             if (items.nodes.get(i) instanceof Work work && work.manner() == Manner.STARTING_CHAIN && work.takes() > 0) {
                 Work apart = work.in(Target.FOUNDATION, 0);

@@ -21,12 +21,6 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     private static final Pattern MEANS = Pattern.compile(
             "\\W*\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
 
-    /** The first two letters of every word that {@link #LIST} begins with. */
-    private static final String LIST_BEGINS = "ab le ke te gl sk st sp ma yo ne ho ga si fi me ya no su eq";
-
-    /** What every line has that {@link #MEANS} matches. */
-    private static final String[] MEANING = {"mean", "stand", "is short", "refers"};
-
     private static final String ROUND = "rounds";
     private static final int LONGEST_NAME = 3;
     private static final int SHORT = 10;
@@ -46,42 +40,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.contains("mean")
                 || text.contains("refers")
                 || text.contains("stands")
-                || lists(text);
-    }
-
-    /** Whether the line begins a list; two letters tell of most that they do not. */
-    private static boolean lists(String text) {
-        int first = 0;
-        while (first < text.length() && !wordCharacter(text.charAt(first))) {
-            first++;
-        }
-        if (first + 2 > text.length()) {
-            return false;
-        }
-        int begins = LIST_BEGINS.indexOf(lower(text.charAt(first)));
-        while (begins >= 0 && !(begins % 3 == 0 && LIST_BEGINS.charAt(begins + 1) == lower(text.charAt(first + 1)))) {
-            begins = LIST_BEGINS.indexOf(lower(text.charAt(first)), begins + 1);
-        }
-        return begins >= 0 && LIST.matcher(text).lookingAt();
-    }
-
-    private static boolean wordCharacter(char c) {
-        return c == '_' || c >= '0' && c <= '9' || lower(c) >= 'a' && lower(c) <= 'z';
-    }
-
-    private static char lower(char c) {
-        return c >= 'A' && c <= 'Z' ? (char) (c + 'a' - 'A') : c;
-    }
-
-    private static boolean means(String text) {
-        for (String word : MEANING) {
-            for (int at = 0; at + word.length() <= text.length(); at++) {
-                if (text.regionMatches(true, at, word, 0, word.length())) {
-                    return MEANS.matcher(text).matches();
-                }
-            }
-        }
-        return false;
+                || LIST.matcher(text).lookingAt();
     }
 
     /** Whether a round's label is the first thing in the line ("Rnd 3", "R3", "Round 3"): such a line states nothing. */
@@ -110,7 +69,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             return NOTHING;
         }
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
-        if (lists(text)) {
+        if (LIST.matcher(text).lookingAt()) {
             overHeading(cursor);
             new DefinitionReader(cursor, text, vocabulary).read();
             return new Statement(true, OptionalInt.empty(), false);
@@ -118,7 +77,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;
         }
-        if (means(text) || names(cursor)) {
+        if (MEANS.matcher(text).matches() || names(cursor)) {
             return new Statement(true, OptionalInt.empty(), false);
         }
         cursor.at = 0;

@@ -34,7 +34,6 @@ final class PartReader {
     private final Map<Integer, WrittenLine> byNumber = new HashMap<>();
     private Below below = Below.UNKNOWN;
     private int number;
-    private boolean anyRound;
     /** Whether a line has turned the work without joining a round: the part is worked in rows. */
     private boolean flat;
     /** The rounds of the line that was read last, one by one. */
@@ -75,7 +74,7 @@ final class PartReader {
         found.features = written.features();
         found.label = written.label().map(label -> new Line.Label(label.first(), label.last()));
         List<WrittenLine> worked = worked(written);
-        boolean stitches = anyStitches(worked);
+        boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
         flat |= written.features().contains(Feature.TURNED)
                 && !written.features().contains(Feature.JOINED);
         if (stitches) {
@@ -85,15 +84,6 @@ final class PartReader {
         Line line = new Line(found);
         lines.add(line);
         addItems(written, worked, line, stitches);
-    }
-
-    private static boolean anyStitches(List<WrittenLine> worked) {
-        for (int i = 0; i < worked.size(); i++) {
-            if (worked.get(i).stitches()) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Whether a new piece begins without a heading: a first round into a ring of its own uses no round above it. */
@@ -134,7 +124,7 @@ final class PartReader {
         Below start = below;
         LineProblems problems = new LineProblems(written);
         found.problems = problems::all;
-        if (otherTerms(written)) {
+        if (written.names().stream().anyMatch(this::ofOtherTerms)) {
             problems.otherTerms(terms);
         }
         number(written, worked.size(), problems);
@@ -203,13 +193,8 @@ final class PartReader {
         return checked;
     }
 
-    private boolean otherTerms(WrittenLine written) {
-        for (StitchName name : written.names()) {
-            if (name.only().filter(only -> only != terms).isPresent()) {
-                return true;
-            }
-        }
-        return false;
+    private boolean ofOtherTerms(StitchName name) {
+        return name.only().filter(only -> only != terms).isPresent();
     }
 
     private void number(WrittenLine written, int rounds, LineProblems problems) {
@@ -300,7 +285,7 @@ final class PartReader {
 
     /** Whether the line is the first round of its part: what it is worked into is no round. */
     private boolean begins(Checked checked) {
-        return checked.below.stitches() < 0 && number == 0 && !anyRound;
+        return checked.below.stitches() < 0 && number == 0 && items.stream().noneMatch(Round.class::isInstance);
     }
 
     private List<Decision> decisions(WrittenLine written, Checked checked) {
@@ -386,7 +371,6 @@ final class PartReader {
             number = first + i;
             byNumber.put(number, worked.get(i));
             boolean end = i == worked.size() - 1;
-            anyRound = true;
             if (end || line.makes().isEmpty() || rounds.size() != worked.size()) {
                 items.add(new Round(number, line, line::round, line.count()));
             } else {

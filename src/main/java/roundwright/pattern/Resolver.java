@@ -116,11 +116,6 @@ final class Resolver {
     }
 
     static boolean onlyNotes(List<Node> nodes) {
-        for (int i = 0; i < nodes.size(); i++) {
-            if (!(nodes.get(i) instanceof Note)) {
-                return false;
-            }
-        }
-        return true;
+        return nodes.stream().allMatch(Note.class::isInstance);
     }
 }

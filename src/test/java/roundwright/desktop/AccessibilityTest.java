@@ -93,28 +93,6 @@ class AccessibilityTest {
         return lacking.stream();
     }
 
-    static List<Deed> askingDeeds() {
-        return List.of(
-                Deed.FIND,
-                Deed.SPLIT,
-                Deed.DATES,
-                Deed.PLAN_REST,
-                Deed.PASTE_PATTERN,
-                Deed.ADD_GROUP,
-                Deed.ADD_STUDENTS,
-                Deed.EDIT_STUDENT,
-                Deed.BACKUPS,
-                Deed.ERASE_STUDENT,
-                Deed.REGISTER,
-                Deed.SAVE_COUNTS,
-                Deed.NOTE,
-                Deed.KEYS,
-                Deed.ABOUT,
-                Deed.SHEETS,
-                Deed.PASTE_MESSAGES,
-                Deed.EDIT_PATTERN);
-    }
-
     @Test
     void noKeyDoesTwoThings() {
         List<KeyStroke> strokes =

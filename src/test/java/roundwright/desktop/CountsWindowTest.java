@@ -124,7 +124,7 @@ class CountsWindowTest {
     private void openAFile() throws Exception {
         Path file = home.resolve("tuesday.csv");
         Files.writeString(file, "Name;Rnd;Sts\nSeat 3;2;12\nSeat 4;2;11\nSeat 99;2;12\n");
-        hands.pressBoth(KeyEvent.VK_O);
+        hands.pressWith(KeyEvent.VK_O, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
         Predicate<java.awt.Window> chooser = window -> window instanceof javax.swing.JDialog && window.isShowing();
         WindowDriver.await(
                 "the chooser",

@@ -3,6 +3,7 @@ package roundwright.desktop;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 
 /** Finds components inside others. */
 public final class Inside {
@@ -14,6 +15,17 @@ public final class Inside {
         return component instanceof Container container
                 ? Stream.concat(own, Stream.of(container.getComponents()).flatMap(Inside::all))
                 : own;
+    }
+
+    /** Presses the first button of a name. */
+    static void press(Component component, String name) {
+        all(component)
+                .filter(AbstractButton.class::isInstance)
+                .map(AbstractButton.class::cast)
+                .filter(button -> name.equals(button.getText()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no button " + name))
+                .doClick();
     }
 
     /** The first of a kind. */

@@ -122,7 +122,7 @@ class LargeFileWindowTest {
         hands.press(KeyEvent.VK_1, true);
         Thread.sleep(600);
         slow.doing("a lesson moves");
-        hands.pressBoth(KeyEvent.VK_RIGHT);
+        hands.pressWith(KeyEvent.VK_RIGHT, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT);
         Thread.sleep(2500);
         hands.press(KeyEvent.VK_Z, true);
         Thread.sleep(2500);

@@ -3,7 +3,6 @@ package roundwright.desktop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javax.swing.AbstractButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.action.Deed;
@@ -67,13 +66,6 @@ class ListeningTest {
 
     private static void editAndLeave(MainPanel panel) {
         panel.deeds().perform(Deed.EDIT_PATTERN);
-        EditorCard card = Inside.first(panel, EditorCard.class);
-        Inside.all(card)
-                .filter(AbstractButton.class::isInstance)
-                .map(AbstractButton.class::cast)
-                .filter(button -> "Back to the lessons".equals(button.getText()))
-                .findFirst()
-                .orElseThrow()
-                .doClick();
+        Inside.press(panel, "Back to the lessons");
     }
 }

@@ -20,8 +20,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import roundwright.desktop.action.Deed;
-import roundwright.desktop.desk.Page;
 import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.MainPanel;
@@ -40,35 +38,20 @@ class LongerTextTest {
         Wording.lengthen(0);
     }
 
-    private record Case(String name, Page page, List<Deed> deeds) {
-        @Override
-        public String toString() {
-            return name;
-        }
-    }
-
-    static Stream<Case> cases() {
-        Stream<Case> pages = Stream.of(Page.values()).map(page -> new Case("page " + page, page, List.of()));
-        Stream<Case> cards = AccessibilityTest.askingDeeds().stream()
-                .map(deed ->
-                        new Case("card " + deed, deed == Deed.EDIT_PATTERN ? Page.PLAN : Page.COUNTS, List.of(deed)));
-        return Stream.concat(pages, cards);
+    static List<Shown> everything() {
+        return Shown.everything();
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
-    void nothingIsCutOff(Case shown) {
+    @MethodSource("everything")
+    void nothingIsCutOff(Shown shown) {
         List<String> cut = new ArrayList<>();
         for (Size size : SIZES) {
             for (int longer : new int[] {0, 30}) {
                 Wording.lengthen(longer);
                 Theme.LIGHT.install(size.zoom());
                 try (DeskOnFile file = new DeskOnFile()) {
-                    file.course("harbour-light").group(8);
-                    file.desk().choosePage(shown.page());
-                    file.desk().chooseStudent(file.desk().students().get(3).id());
-                    MainPanel panel = file.panel();
-                    shown.deeds().forEach(panel.deeds()::perform);
+                    MainPanel panel = shown.make().apply(file);
                     Pictures.layOut(panel, size.width(), size.height());
                     cutOff(panel).forEach(words -> cut.add(size + " +" + longer + " %: " + words));
                 }

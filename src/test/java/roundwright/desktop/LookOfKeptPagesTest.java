@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
-import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.desk.Page;
-import roundwright.desktop.editor.EditorCard;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.MainPanel;
 
@@ -31,20 +29,10 @@ class LookOfKeptPagesTest {
             Theme.LIGHT.install(1);
             SwingUtilities.updateComponentTreeUI(panel);
             file.desk().choosePage(Page.PLAN);
-            leave(panel);
+            Inside.press(panel, "Back to the lessons");
             assertFalse(before.isEmpty());
             assertEquals(before, sizes(panel));
         }
-    }
-
-    private static void leave(MainPanel panel) {
-        Inside.all(Inside.first(panel, EditorCard.class))
-                .filter(AbstractButton.class::isInstance)
-                .map(AbstractButton.class::cast)
-                .filter(button -> "Back to the lessons".equals(button.getText()))
-                .findFirst()
-                .orElseThrow()
-                .doClick();
     }
 
     private static List<Float> sizes(MainPanel panel) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,42 @@ class TeacherWindowTest {
         chooseARoundWithThePointer();
         checkTheFile();
         assertEquals(List.of(), hands.misuses());
+    }
+
+    @Test
+    void lessonsEdgesMoveAgainAndAgainAndAreTakenBackFromTheText() throws Exception {
+        hands.click(WindowDriver.await("the samples", () -> hands.button("Open the sample Harbour light")));
+        WindowDriver.await(
+                "the course",
+                () -> Optional.of(hands.frame().getTitle()).filter(title -> title.startsWith("Harbour light")));
+        hands.press(KeyEvent.VK_E, true);
+        JTextComponent text =
+                WindowDriver.await("the text", () -> hands.text("Text of the course: pattern and lessons"));
+        String before = text.getText();
+        StripPanel strip = hands.strip();
+        hands.click(strip, strip.getWidth() / 3, strip.getHeight() / 2);
+        hands.pressWith(KeyEvent.VK_RIGHT, KeyEvent.VK_ALT);
+        String once = WindowDriver.await(
+                "an edge moved", () -> Optional.of(text.getText()).filter(now -> !now.equals(before)));
+        assertTrue(strip.hasFocus());
+        hands.pressWith(KeyEvent.VK_RIGHT, KeyEvent.VK_ALT);
+        WindowDriver.await(
+                "it moved again",
+                () -> Optional.of(text.getText()).filter(now -> !now.equals(before) && !now.equals(once)));
+        hands.click(text, 40, 8);
+        assertTrue(text.hasFocus());
+        hands.press(KeyEvent.VK_Z, true);
+        awaitText(text, once);
+        hands.press(KeyEvent.VK_Z, true);
+        awaitText(text, before);
+        hands.press(KeyEvent.VK_Y, true);
+        awaitText(text, once);
+        assertEquals(List.of(), hands.misuses());
+    }
+
+    private static void awaitText(JTextComponent text, String wanted) throws Exception {
+        WindowDriver.await(
+                "the text as it was", () -> Optional.of(text.getText()).filter(wanted::equals));
     }
 
     private void makeACourseFromAPattern() throws Exception {

@@ -116,13 +116,18 @@ final class WindowDriver implements AutoCloseable {
     }
 
     void press(int key, boolean withControl) {
-        if (withControl) {
-            robot.keyPress(KeyEvent.VK_CONTROL);
+        pressWith(key, withControl ? new int[] {KeyEvent.VK_CONTROL} : new int[0]);
+    }
+
+    /** Presses a key while others are held. */
+    void pressWith(int key, int... held) {
+        for (int other : held) {
+            robot.keyPress(other);
         }
         robot.keyPress(key);
         robot.keyRelease(key);
-        if (withControl) {
-            robot.keyRelease(KeyEvent.VK_CONTROL);
+        for (int i = held.length - 1; i >= 0; i--) {
+            robot.keyRelease(held[i]);
         }
         robot.waitForIdle();
     }
@@ -152,17 +157,6 @@ final class WindowDriver implements AutoCloseable {
                     corner.x + fromX + (toX - fromX) * step / steps, corner.y + fromY + (toY - fromY) * step / steps);
         }
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
-    }
-
-    /** Presses a key with Ctrl and Shift. */
-    void pressBoth(int key) {
-        robot.keyPress(KeyEvent.VK_CONTROL);
-        robot.keyPress(KeyEvent.VK_SHIFT);
-        robot.keyPress(key);
-        robot.keyRelease(key);
-        robot.keyRelease(KeyEvent.VK_SHIFT);
-        robot.keyRelease(KeyEvent.VK_CONTROL);
         robot.waitForIdle();
     }
 

@@ -61,20 +61,29 @@ public final class EditorCard extends Card implements Flowing {
         add(below, BorderLayout.SOUTH);
         Keys.bind(text, "alt ENTER", this::takeSuggestion);
         Keys.bind(text, "F8", this::nextProblem);
-        Keys.bind(text, JComponent.WHEN_FOCUSED, Keys.menu(KeyEvent.VK_Z), () -> undo(desk));
+        bindHistory(desk);
         text.addCaretListener(event -> showProblem(presenter.near(text.getCaretPosition())));
         typing = WhenTyped.into(text, PAUSE, this::take);
         desk.listen(following);
         read();
     }
 
-    /** Takes back what was typed here; where there is none of it, the last step of the file. */
-    private void undo(Desk desk) {
-        if (text.canUndo()) {
-            text.undoLastAction();
-        } else {
-            desk.undo();
-        }
+    /** What was typed here is taken back and done again first; where there is none of it, the steps of the file. */
+    private void bindHistory(Desk desk) {
+        Keys.bind(text, JComponent.WHEN_FOCUSED, Keys.menu(KeyEvent.VK_Z), () -> {
+            if (text.canUndo()) {
+                text.undoLastAction();
+            } else {
+                desk.undo();
+            }
+        });
+        Keys.bind(text, JComponent.WHEN_FOCUSED, Keys.menu(KeyEvent.VK_Y), () -> {
+            if (text.canRedo()) {
+                text.redoLastAction();
+            } else {
+                desk.redo();
+            }
+        });
     }
 
     /** What gets the focus when the card is shown. */

@@ -60,8 +60,7 @@ public final class MainPanel extends JPanel implements Asking {
     private final transient PropertyChangeListener following = this::follow;
     private WelcomePage welcome;
     private transient Runnable painted;
-    private transient JComponent looked;
-    private transient Optional<CourseId> lookedCourse = Optional.empty();
+    private transient Optional<CourseId> shownCourse = Optional.empty();
 
     public MainPanel(Desk desk, Insights insights, Frame frame) {
         super(null);
@@ -236,16 +235,15 @@ public final class MainPanel extends JPanel implements Asking {
     /** Shows the page in hand; whether another page, or another course's, was shown before. */
     private boolean showPage() {
         JComponent wanted = desk.course().isPresent() ? page(desk.choice().page()) : welcome();
+        Optional<CourseId> course = desk.course().map(open -> open.kept().id());
+        boolean other = wanted.getParent() != holder || !course.equals(shownCourse);
+        shownCourse = course;
         if (wanted.getParent() != holder) {
             holder.removeAll();
             holder.add(wanted);
             header.pages().show(desk.choice().page());
         }
         header.pages().setVisible(desk.course().isPresent());
-        Optional<CourseId> course = desk.course().map(open -> open.kept().id());
-        boolean other = wanted != looked || !course.equals(lookedCourse);
-        looked = wanted;
-        lookedCourse = course;
         return other;
     }
 
