@@ -18,7 +18,6 @@ import roundwright.pattern.Part;
 import roundwright.pattern.Tension;
 import roundwright.pattern.Yarn;
 import roundwright.pattern.check.PatternChecks;
-import roundwright.technique.FirstUses;
 import roundwright.technique.FirstUses.Use;
 import roundwright.technique.Techniques;
 
@@ -156,9 +155,7 @@ final class CheckJson {
     }
 
     private List<Map<String, Object>> techniques() {
-        return FirstUses.of(file.course().pattern(), techniques).all().stream()
-                .map(this::use)
-                .toList();
+        return file.course().uses().all().stream().map(this::use).toList();
     }
 
     private Map<String, Object> use(Use use) {

@@ -70,8 +70,7 @@ final class PlanCommand extends Verb {
         CourseSource source = CourseSource.read(name, terminal);
         int status = source.reportErrors(terminal);
         PlanSettings settings = settings(source.course());
-        PlanItems items =
-                PlanItems.of(source.course().pattern(), source.course().techniques(), settings.pace());
+        PlanItems items = PlanItems.of(source.course().uses(), settings.pace());
         Plan plan = plan(items, settings);
         if (write) {
             source.replace(CourseEdits.of(source.file())

@@ -3,7 +3,7 @@ package roundwright.course;
 import java.util.List;
 import java.util.Optional;
 import roundwright.pattern.Pattern;
-import roundwright.technique.Technique;
+import roundwright.technique.FirstUses;
 import roundwright.technique.Techniques;
 
 /**
@@ -12,25 +12,21 @@ import roundwright.technique.Techniques;
  * @param name the file's one heading
  * @param introduction the paragraphs below it
  * @param settings hook, yarn, tension, session, pace
- * @param pattern the parts, read and checked
+ * @param uses the pattern, read and checked, and where each technique comes first in it
  * @param lessons in order
- * @param ownTechniques techniques that the file defines for itself
  */
-public record Course(
-        String name,
-        String introduction,
-        CourseSettings settings,
-        Pattern pattern,
-        List<Lesson> lessons,
-        List<Technique> ownTechniques) {
+public record Course(String name, String introduction, CourseSettings settings, FirstUses uses, List<Lesson> lessons) {
     public Course {
         lessons = List.copyOf(lessons);
-        ownTechniques = List.copyOf(ownTechniques);
+    }
+
+    public Pattern pattern() {
+        return uses.pattern();
     }
 
     /** The catalogue with the course's own techniques. */
     public Techniques techniques() {
-        return Techniques.catalogue().with(ownTechniques);
+        return uses.techniques();
     }
 
     public Optional<Lesson> lesson(int number) {

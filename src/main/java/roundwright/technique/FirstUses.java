@@ -2,10 +2,13 @@ package roundwright.technique;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import roundwright.pattern.Line;
 import roundwright.pattern.Part;
 import roundwright.pattern.PartItem;
 import roundwright.pattern.Pattern;
@@ -41,20 +44,23 @@ public final class FirstUses {
     /** Beginning a part in a colour is no change of colour. */
     private static final String COLOUR_CHANGE = "colour-change";
 
+    private final Pattern pattern;
     private final Techniques techniques;
     private final List<Place> places;
+    private final Map<Line, List<String>> written = new IdentityHashMap<>();
     private final Map<String, Place> first = new LinkedHashMap<>();
+    private final Map<Integer, List<Use>> byOrder = new HashMap<>();
 
     private FirstUses(Pattern pattern, Techniques techniques) {
+        this.pattern = pattern;
         this.techniques = techniques;
         this.places = places(pattern);
         Occasions occasions = new Occasions(techniques);
         for (Place place : places) {
-            boolean sameLine = place.index() > 0
-                    && places.get(place.order() - 1).item().line()
-                            == place.item().line();
-            for (String id :
-                    sameLine ? List.<String>of() : techniques.uses(place.item().line())) {
+            Line line = place.item().line();
+            boolean sameLine =
+                    place.index() > 0 && places.get(place.order() - 1).item().line() == line;
+            for (String id : sameLine ? List.<String>of() : written.computeIfAbsent(line, techniques::uses)) {
                 if (!id.equals(COLOUR_CHANGE) || occasions.workBelow(place)) {
                     first.putIfAbsent(id, place);
                 }
@@ -64,6 +70,10 @@ public final class FirstUses {
             }
         }
         groundwork();
+        for (Use use : inTeachingOrder()) {
+            byOrder.computeIfAbsent(use.place().order(), order -> new ArrayList<>())
+                    .add(use);
+        }
     }
 
     /** The first uses in a pattern of the techniques of the catalogue and of the course. */
@@ -105,6 +115,21 @@ public final class FirstUses {
         return false;
     }
 
+    public Pattern pattern() {
+        return pattern;
+    }
+
+    /** The techniques that were looked for. */
+    public Techniques techniques() {
+        return techniques;
+    }
+
+    /** Ids of the techniques that a line of the pattern uses, in teaching order. */
+    public List<String> usesOf(Line line) {
+        List<String> known = written.get(line);
+        return known == null ? techniques.uses(line) : known;
+    }
+
     /** Everything to do, in working order. */
     public List<Place> places() {
         return places;
@@ -112,10 +137,15 @@ public final class FirstUses {
 
     /** Every technique used, in working order and within one place in teaching order. */
     public List<Use> all() {
+        return inTeachingOrder().stream()
+                .sorted(Comparator.comparingInt(use -> use.place().order()))
+                .toList();
+    }
+
+    private List<Use> inTeachingOrder() {
         return techniques.all().stream()
                 .filter(technique -> first.containsKey(technique.id()))
                 .map(technique -> new Use(technique, first.get(technique.id())))
-                .sorted(Comparator.comparingInt(use -> use.place().order()))
                 .toList();
     }
 
@@ -126,12 +156,7 @@ public final class FirstUses {
 
     /** All that comes first at an item, groundwork too, in teaching order: what has to be taught there. */
     public List<Use> at(int order) {
-        return techniques.all().stream()
-                .filter(technique -> of(technique.id())
-                        .filter(place -> place.order() == order)
-                        .isPresent())
-                .map(technique -> new Use(technique, places.get(order)))
-                .toList();
+        return byOrder.getOrDefault(order, List.of());
     }
 
     /** What comes first at an item and counts as new: techniques that are not groundwork. */

@@ -102,7 +102,7 @@ class SampleCoursesTest {
     void everyLessonFitsItsEvening(Sample sample) {
         Course course = course(sample.file());
         double pace = course.settings().pace().orElseThrow();
-        PlanItems items = PlanItems.of(course.pattern(), course.techniques(), pace);
+        PlanItems items = PlanItems.of(course.uses(), pace);
         PlanSettings settings = new PlanSettings(course.settings().sessionMinutes(), pace, 2, 30);
         Plan plan =
                 WrittenLessons.plan(items.items(), settings, course.lessons()).orElseThrow();

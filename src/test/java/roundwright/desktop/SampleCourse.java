@@ -21,6 +21,8 @@ import roundwright.pattern.Round;
 import roundwright.pattern.Step;
 import roundwright.pattern.Steps;
 import roundwright.pattern.Verdict;
+import roundwright.technique.FirstUses;
+import roundwright.technique.Techniques;
 
 /** A course built by hand, so that what is shown can be tested without anything being read. */
 public final class SampleCourse {
@@ -48,15 +50,18 @@ public final class SampleCourse {
                 90,
                 OptionalDouble.of(11),
                 List.of());
-        return new Course("Harbour light", "", settings, new Pattern(Terms.UK, parts), lessons, List.of());
+        return new Course("Harbour light", "", settings, uses(parts), lessons);
     }
 
     /** A piece of one part whose rounds have the counts; a count of -1 is a change to red. */
     public static Course piece(int... counts) {
         CourseSettings settings = new CourseSettings(
                 Optional.empty(), Optional.empty(), Optional.empty(), 90, OptionalDouble.empty(), List.of());
-        return new Course(
-                "Piece", "", settings, new Pattern(Terms.UK, List.of(part("Body", counts))), List.of(), List.of());
+        return new Course("Piece", "", settings, uses(List.of(part("Body", counts))), List.of());
+    }
+
+    private static FirstUses uses(List<Part> parts) {
+        return FirstUses.of(new Pattern(Terms.UK, parts), Techniques.catalogue());
     }
 
     private static Lesson lesson(int number, String name, RoundRange rounds) {

@@ -17,6 +17,8 @@ import roundwright.pattern.PartItem;
 import roundwright.pattern.Pattern;
 import roundwright.pattern.Round;
 import roundwright.pattern.Verdict;
+import roundwright.technique.FirstUses;
+import roundwright.technique.Techniques;
 
 /** Courses of which only the counts matter. */
 public final class TrialCourse {
@@ -44,7 +46,8 @@ public final class TrialCourse {
         }
         CourseSettings settings = new CourseSettings(
                 Optional.empty(), Optional.empty(), Optional.empty(), 90, OptionalDouble.empty(), List.of());
-        return new Course("Trial", "", settings, new Pattern(Terms.UK, List.of(parts)), lessons, List.of());
+        FirstUses uses = FirstUses.of(new Pattern(Terms.UK, List.of(parts)), Techniques.catalogue());
+        return new Course("Trial", "", settings, uses, lessons);
     }
 
     public static Part part(String name, int... counts) {

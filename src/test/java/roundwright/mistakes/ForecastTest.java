@@ -31,6 +31,7 @@ import roundwright.notation.Terms;
 import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
 import roundwright.pattern.Round;
+import roundwright.technique.FirstUses;
 import roundwright.technique.Techniques;
 
 /** Forecasts for students who work, go wrong and pull back as the story says. */
@@ -57,7 +58,7 @@ class ForecastTest {
     private static final Plan PLAN = plan();
 
     private static Plan plan() {
-        PlanItems items = PlanItems.of(PATTERN, Techniques.catalogue(), GROUP_PACE);
+        PlanItems items = PlanItems.of(FirstUses.of(PATTERN, Techniques.catalogue()), GROUP_PACE);
         try {
             return Planner.plan(
                     PlanRequest.of(items.items(), new PlanSettings(75, GROUP_PACE, 2, 0), OptionalInt.empty()));

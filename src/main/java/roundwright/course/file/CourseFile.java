@@ -75,16 +75,16 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
             Terms terms = pattern.terms();
             List<Technique> own = new TechniqueReader(terms, problems).read(few(document.of(Kind.TECHNIQUE)));
             long errors = problems.errors();
-            List<PlacedLesson> lessons = lessons(pattern, Techniques.catalogue().with(own));
+            Techniques techniques = Techniques.catalogue().with(own);
+            List<PlacedLesson> lessons = lessons(pattern, techniques);
             boolean allRead = errors == problems.errors();
             Course course = new Course(
                     head.map(section -> section.title().text()).orElse(""),
                     head.map(section -> String.join("\n\n", section.paragraphs()))
                             .orElse(""),
                     settings,
-                    pattern,
-                    lessons.stream().map(PlacedLesson::lesson).toList(),
-                    own);
+                    FirstUses.of(pattern, techniques),
+                    lessons.stream().map(PlacedLesson::lesson).toList());
             check(course, lessons, allRead);
             return new CourseFile(document, course, lines.places(), problems.inOrder());
         }
@@ -127,11 +127,8 @@ public record CourseFile(CourseDocument document, Course course, List<PartPlace>
             if (lessons.isEmpty()) {
                 problems.remark("no-lessons", end);
             }
-            FirstUses uses = FirstUses.of(course.pattern(), course.techniques());
-            new LessonChecks(lessons, uses, problems).check(allRead);
-            new TechniqueChecks(
-                            lessons, uses, course.techniques(), course.pattern().terms(), problems)
-                    .check();
+            new LessonChecks(lessons, course.uses(), problems).check(allRead);
+            new TechniqueChecks(lessons, course.uses(), problems).check();
         }
     }
 

@@ -36,11 +36,11 @@ final class TechniqueChecks {
     private final Problems problems;
     private final Map<String, Integer> introduced = new HashMap<>();
 
-    TechniqueChecks(List<PlacedLesson> lessons, FirstUses uses, Techniques techniques, Terms terms, Problems problems) {
+    TechniqueChecks(List<PlacedLesson> lessons, FirstUses uses, Problems problems) {
         this.lessons = lessons;
         this.uses = uses;
-        this.techniques = techniques;
-        this.terms = terms;
+        this.techniques = uses.techniques();
+        this.terms = uses.pattern().terms();
         this.problems = problems;
     }
 

@@ -15,7 +15,6 @@ import roundwright.pattern.Verdict;
 import roundwright.technique.FirstUses;
 import roundwright.technique.FirstUses.Missing;
 import roundwright.technique.FirstUses.Place;
-import roundwright.technique.Techniques;
 import roundwright.wording.Wording;
 
 /**
@@ -45,14 +44,14 @@ public record PlanItems(List<PlanItem> items, List<PlanRemark> remarks) {
     /**
      * The items of a pattern.
      *
-     * @param techniques the catalogue and the course's own
+     * @param uses the pattern, and where each technique comes first in it
      * @param pace stitches a minute
      */
-    public static PlanItems of(Pattern pattern, Techniques techniques, double pace) {
-        FirstUses uses = FirstUses.of(pattern, techniques);
-        List<Work> works = new Walk(uses, techniques).works();
-        List<PlanRemark> remarks = new ArrayList<>(unread(pattern));
-        uses.missing().forEach(missing -> remarks.add(practise(missing, pattern.terms())));
+    public static PlanItems of(FirstUses uses, double pace) {
+        List<Work> works = new Walk(uses).works();
+        List<PlanRemark> remarks = new ArrayList<>(unread(uses.pattern()));
+        uses.missing()
+                .forEach(missing -> remarks.add(practise(missing, uses.pattern().terms())));
         return new PlanItems(items(works, pace), remarks);
     }
 
@@ -107,16 +106,14 @@ public record PlanItems(List<PlanItem> items, List<PlanRemark> remarks) {
     /** Goes through the pattern item by item. */
     private static final class Walk {
         private final FirstUses uses;
-        private final Techniques techniques;
         private final List<Work> works = new ArrayList<>();
         private final List<Place> waiting = new ArrayList<>();
         private String part = "";
         private boolean partHasWork;
         private OptionalInt countBelow = OptionalInt.empty();
 
-        Walk(FirstUses uses, Techniques techniques) {
+        Walk(FirstUses uses) {
             this.uses = uses;
-            this.techniques = techniques;
         }
 
         List<Work> works() {
@@ -161,7 +158,7 @@ public record PlanItems(List<PlanItem> items, List<PlanRemark> remarks) {
         /** "Pull tight" in a part's first round closes the ring, not the piece. */
         private Set<Task> tasks(PartItem item) {
             boolean start = item instanceof Round && countBelow.isEmpty();
-            return start ? Set.of() : Task.of(techniques.uses(item.line()));
+            return start ? Set.of() : Task.of(uses.usesOf(item.line()));
         }
 
         private void teachWithLast() {

@@ -21,14 +21,14 @@ import roundwright.technique.Technique;
  */
 record CourseIndex(
         Map<RoundPlace, Integer> orders, Map<RoundPlace, Lesson> lessons, Map<RoundPlace, List<Technique>> introduced) {
-    static CourseIndex of(Course course, FirstUses uses, List<RoundPlace> places) {
+    static CourseIndex of(Course course, List<RoundPlace> places) {
         Map<RoundPlace, Integer> orders = new HashMap<>();
         Map<RoundPlace, Lesson> lessons = new HashMap<>();
         for (RoundPlace place : places) {
             orders.put(place, orders.size());
             course.lessonOf(place.part(), place.round()).ifPresent(lesson -> lessons.put(place, lesson));
         }
-        return new CourseIndex(orders, lessons, introduced(uses));
+        return new CourseIndex(orders, lessons, introduced(course.uses()));
     }
 
     int order(RoundPlace place) {

@@ -8,7 +8,6 @@ import roundwright.course.Course;
 import roundwright.course.Lesson;
 import roundwright.course.file.CourseFile;
 import roundwright.course.planning.Plan;
-import roundwright.course.planning.PlanItem;
 import roundwright.course.planning.PlanItems;
 import roundwright.course.planning.PlanSettings;
 import roundwright.course.planning.WrittenLessons;
@@ -29,8 +28,6 @@ import roundwright.technique.Techniques;
  * @param kept as the file holds it
  * @param file its text with the places of everything in it
  * @param course what its text says
- * @param techniques the catalogue and the course's own
- * @param uses where each technique comes first
  * @param expectations what the pattern says of each round
  * @param places all rounds in working order
  * @param placed the teacher's lessons as a plan; empty where there are none
@@ -40,8 +37,6 @@ public record OpenCourse(
         KeptCourse kept,
         CourseFile file,
         Course course,
-        Techniques techniques,
-        FirstUses uses,
         Expectations expectations,
         List<RoundPlace> places,
         Optional<WrittenLessons.Placed> placed,
@@ -51,28 +46,21 @@ public record OpenCourse(
     public static OpenCourse of(KeptCourse kept) {
         CourseFile file = CourseFile.read(kept.text());
         Course course = file.course();
-        Techniques techniques = course.techniques();
         Expectations expectations = Expectations.of(course.pattern());
-        FirstUses uses = FirstUses.of(course.pattern(), techniques);
         return new OpenCourse(
                 kept,
                 file,
                 course,
-                techniques,
-                uses,
                 expectations,
                 expectations.places(),
-                plan(course, techniques),
-                CourseIndex.of(course, uses, expectations.places()));
+                plan(course),
+                CourseIndex.of(course, expectations.places()));
     }
 
-    private static Optional<WrittenLessons.Placed> plan(Course course, Techniques techniques) {
-        return WrittenLessons.placed(items(course, techniques), settings(course), course.lessons());
-    }
-
-    private static List<PlanItem> items(Course course, Techniques techniques) {
-        double pace = course.settings().pace().orElse(PlanItems.USUAL_PACE);
-        return PlanItems.of(course.pattern(), techniques, pace).items();
+    private static Optional<WrittenLessons.Placed> plan(Course course) {
+        PlanSettings settings = settings(course);
+        PlanItems items = PlanItems.of(course.uses(), settings.pace());
+        return WrittenLessons.placed(items.items(), settings, course.lessons());
     }
 
     private static PlanSettings settings(Course course) {
@@ -88,9 +76,14 @@ public record OpenCourse(
         return placed.map(WrittenLessons.Placed::plan);
     }
 
-    /** What there is to do, for planning. */
-    public List<PlanItem> items() {
-        return items(course, techniques);
+    /** The catalogue and the course's own techniques. */
+    public Techniques techniques() {
+        return course.techniques();
+    }
+
+    /** Where each technique comes first. */
+    public FirstUses uses() {
+        return course.uses();
     }
 
     /** What the course's plans are measured by. */

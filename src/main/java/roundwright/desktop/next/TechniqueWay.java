@@ -27,7 +27,7 @@ final class TechniqueWay {
         for (RoundPlace place : course.places()) {
             course.round(place)
                     .map(Round::line)
-                    .ifPresent(line -> uses.put(place, course.techniques().uses(line)));
+                    .ifPresent(line -> uses.put(place, course.uses().usesOf(line)));
         }
     }
 

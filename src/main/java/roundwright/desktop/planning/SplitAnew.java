@@ -45,11 +45,7 @@ record SplitAnew(OpenCourse open, SplitWish wish, Optional<Plan> now, Plan plan,
     record Row(String anew, Optional<String> before) {}
 
     static SplitAnew of(OpenCourse open, SplitWish wish) throws CannotPlan {
-        List<PlanItem> items = PlanItems.of(
-                        open.course().pattern(),
-                        open.techniques(),
-                        wish.settings().pace())
-                .items();
+        List<PlanItem> items = PlanItems.of(open.uses(), wish.settings().pace()).items();
         Optional<Plan> now =
                 WrittenLessons.plan(items, wish.settings(), open.course().lessons());
         Plan plan = split(items, now, wish, wish.lessons());

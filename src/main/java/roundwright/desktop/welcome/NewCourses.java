@@ -123,7 +123,7 @@ public final class NewCourses {
 
     private static Optional<Plan> plan(Course course, int minutes) {
         PlanSettings settings = new PlanSettings(minutes, PlanItems.USUAL_PACE, PlanSettings.USUAL_MOST_NEW, 0);
-        PlanItems items = PlanItems.of(course.pattern(), course.techniques(), PlanItems.USUAL_PACE);
+        PlanItems items = PlanItems.of(course.uses(), PlanItems.USUAL_PACE);
         if (items.items().isEmpty()) {
             return Optional.empty();
         }

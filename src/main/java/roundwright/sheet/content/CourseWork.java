@@ -49,15 +49,14 @@ public final class CourseWork {
         this.course = course;
         this.lessons = List.copyOf(lessons);
         this.plan = plan;
-        this.uses = FirstUses.of(course.pattern(), course.techniques());
+        this.uses = course.uses();
         share();
     }
 
     public static CourseWork of(Course course) {
         CourseSettings settings = course.settings();
         double pace = settings.pace().orElse(PlanItems.USUAL_PACE);
-        List<PlanItem> items =
-                PlanItems.of(course.pattern(), course.techniques(), pace).items();
+        List<PlanItem> items = PlanItems.of(course.uses(), pace).items();
         PlanSettings measure = new PlanSettings(settings.sessionMinutes(), pace, PlanSettings.USUAL_MOST_NEW, 0);
         if (!course.lessons().isEmpty()) {
             return new CourseWork(course, course.lessons(), WrittenLessons.plan(items, measure, course.lessons()));

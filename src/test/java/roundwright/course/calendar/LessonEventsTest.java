@@ -14,6 +14,8 @@ import roundwright.course.Lesson;
 import roundwright.course.RoundRange;
 import roundwright.notation.Terms;
 import roundwright.pattern.Pattern;
+import roundwright.technique.FirstUses;
+import roundwright.technique.Techniques;
 
 /** What a calendar says of each lesson. */
 class LessonEventsTest {
@@ -41,7 +43,8 @@ class LessonEventsTest {
                 List.of(),
                 Optional.empty(),
                 List.of(new Lesson.Entry("bring", "stuffing")));
-        return new Course("Gull", "", settings, new Pattern(Terms.US, List.of()), List.of(first, second), List.of());
+        FirstUses uses = FirstUses.of(new Pattern(Terms.US, List.of()), Techniques.catalogue());
+        return new Course("Gull", "", settings, uses, List.of(first, second));
     }
 
     private static Meeting meeting(int lesson) {

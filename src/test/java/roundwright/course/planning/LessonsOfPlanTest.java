@@ -70,7 +70,7 @@ class LessonsOfPlanTest {
     }
 
     private static Plan plan(CourseFile file, OptionalInt sessions) throws CannotPlan {
-        PlanItems items = PlanItems.of(file.course().pattern(), file.course().techniques(), 6);
+        PlanItems items = PlanItems.of(file.course().uses(), 6);
         return Planner.plan(PlanRequest.of(items.items(), new PlanSettings(60, 6, 2, 0), sessions));
     }
 

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import roundwright.notation.Terms;
+import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
+import roundwright.technique.FirstUses;
 import roundwright.technique.Techniques;
 
 /** What there is to do, read out of patterns. */
@@ -32,7 +34,8 @@ class PlanItemsTest {
             """;
 
     private static PlanItems items(String text, double pace) {
-        return PlanItems.of(PatternReader.readBare(Optional.of(Terms.UK), text), Techniques.catalogue(), pace);
+        Pattern pattern = PatternReader.readBare(Optional.of(Terms.UK), text);
+        return PlanItems.of(FirstUses.of(pattern, Techniques.catalogue()), pace);
     }
 
     private static List<PlanItem> lighthouse() {

@@ -48,7 +48,7 @@ class PreparationTest {
                     """).course();
 
     private static Plan plan(int lessons) throws CannotPlan {
-        PlanItems items = PlanItems.of(COURSE.pattern(), COURSE.techniques(), 8);
+        PlanItems items = PlanItems.of(COURSE.uses(), 8);
         return Planner.plan(PlanRequest.of(items.items(), new PlanSettings(90, 8, 2, 0), OptionalInt.of(lessons)));
     }
 
