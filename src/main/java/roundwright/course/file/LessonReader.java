@@ -21,12 +21,14 @@ final class LessonReader {
     private static final int MOST_STRETCHES = 100;
 
     private final List<Part> parts;
+    private final List<Pattern> named;
     private final Techniques techniques;
     private final Terms terms;
     private final Problems problems;
 
     LessonReader(List<Part> parts, Techniques techniques, Terms terms, Problems problems) {
         this.parts = parts;
+        this.named = parts.stream().map(LessonReader::named).toList();
         this.techniques = techniques;
         this.terms = terms;
         this.problems = problems;
@@ -116,11 +118,11 @@ final class LessonReader {
     private List<RoundRange> homework(Section section) {
         List<RoundRange> rounds = new ArrayList<>();
         for (Written value : Values.of(section, "homework")) {
-            for (Part part : parts) {
-                Matcher matcher = named(part).matcher(value.text());
+            for (Pattern part : named) {
+                Matcher matcher = part.matcher(value.text());
                 while (matcher.find() && rounds.size() < MOST_STRETCHES) {
-                    Written named = value.part(matcher.start(), matcher.end());
-                    rounds.addAll(References.read(named, parts, problems));
+                    Written stretch = value.part(matcher.start(), matcher.end());
+                    rounds.addAll(References.read(stretch, parts, problems));
                 }
             }
         }

@@ -17,6 +17,7 @@ import roundwright.notation.Span;
  * @param heading the heading's line or lines; empty at the file's start where the file begins without one
  * @param span heading and all below it
  * @param entries list items and lines of paragraphs, in order
+ * @param settings those of the entries that have the form {@code key: value}
  * @param passedOver blocks that are set apart, so that they are kept and not read: code and quotations
  */
 public record Section(
@@ -27,6 +28,7 @@ public record Section(
         Span heading,
         Span span,
         List<Entry> entries,
+        List<Setting> settings,
         List<Span> passedOver) {
     /** What a section holds. */
     public enum Kind {
@@ -52,16 +54,29 @@ public record Section(
 
     public Section {
         entries = List.copyOf(entries);
+        settings = List.copyOf(settings);
         passedOver = List.copyOf(passedOver);
     }
 
-    public List<Setting> settings() {
+    Section(
+            Kind kind,
+            Written title,
+            OptionalInt number,
+            Form form,
+            Span heading,
+            Span span,
+            List<Entry> entries,
+            List<Span> passedOver) {
+        this(kind, title, number, form, heading, span, entries, settings(entries), passedOver);
+    }
+
+    private static List<Setting> settings(List<Entry> entries) {
         return entries.stream().flatMap(entry -> entry.setting().stream()).toList();
     }
 
     /** The first setting of a key. */
     public Optional<Setting> setting(String key) {
-        return settings().stream().filter(setting -> setting.key().equals(key)).findFirst();
+        return settings.stream().filter(setting -> setting.key().equals(key)).findFirst();
     }
 
     /** The paragraphs, each with its lines joined. */

@@ -122,12 +122,13 @@ public final class WrittenLessons {
     }
 
     private IntStream places(List<RoundRange> ranges) {
-        return IntStream.range(0, items.size())
-                .filter(place -> items.get(place).round().isPresent())
-                .filter(place -> ranges.stream()
-                        .anyMatch(range -> range.contains(
-                                items.get(place).part(),
-                                items.get(place).round().getAsInt())));
+        return IntStream.range(0, items.size()).filter(place -> isIn(ranges, items.get(place)));
+    }
+
+    private static boolean isIn(List<RoundRange> ranges, PlanItem item) {
+        return item.round().isPresent()
+                && ranges.stream()
+                        .anyMatch(range -> range.contains(item.part(), item.round().getAsInt()));
     }
 
     private void addSlots(List<Lesson> lessons, List<Integer> starts) {
@@ -158,7 +159,7 @@ public final class WrittenLessons {
     }
 
     private boolean isHome(Lesson lesson, int place) {
-        return places(lesson.homework()).anyMatch(other -> other == place)
+        return isIn(lesson.homework(), items.get(place))
                 || items.get(place)
                         .instruction()
                         .filter(text -> lesson.words("homework").stream().anyMatch(words -> words.contains(text)))

@@ -1,8 +1,9 @@
 package roundwright.course.preparation;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,33 +15,37 @@ final class Colours {
     private static final String TAKES_UP =
             "(?i)\\b(?:with|in|to|into|join|use|using|take|attach)\\s+(?:the\\s+|a\\s+)?(?:\\w+\\s+)?";
 
-    private final List<String> names = new ArrayList<>();
+    private final Map<String, Pattern> takingUp = new LinkedHashMap<>();
 
     /** Reads {@code aran, cotton, 50 g cream, 30 g red}: the colours are what stands behind an amount. */
     Colours(String yarn) {
         for (String piece : yarn.split("[,;]|\\band\\b")) {
             Matcher amount = AMOUNT.matcher(piece.strip());
             if (amount.lookingAt() && amount.end() < piece.strip().length()) {
-                names.add(piece.strip().substring(amount.end()).strip().toLowerCase(Locale.ROOT));
+                String name = piece.strip().substring(amount.end()).strip().toLowerCase(Locale.ROOT);
+                takingUp.computeIfAbsent(name, Colours::takingUp);
             }
         }
     }
 
+    private static Pattern takingUp(String name) {
+        return Pattern.compile(TAKES_UP + Pattern.quote(name) + "\\b(?!\\s+\\p{L}+\\s+(?:on|to)\\b)");
+    }
+
     List<String> names() {
-        return List.copyOf(names);
+        return List.copyOf(takingUp.keySet());
     }
 
     /** The colour that a line takes up last: "Change to red." takes up red, "Sew the red band on" nothing. */
     Optional<String> takenUp(String line) {
         int last = -1;
         Optional<String> found = Optional.empty();
-        for (String name : names) {
-            Matcher matcher = Pattern.compile(TAKES_UP + Pattern.quote(name) + "\\b(?!\\s+\\p{L}+\\s+(?:on|to)\\b)")
-                    .matcher(line);
+        for (Map.Entry<String, Pattern> colour : takingUp.entrySet()) {
+            Matcher matcher = colour.getValue().matcher(line);
             while (matcher.find()) {
                 if (matcher.start() > last) {
                     last = matcher.start();
-                    found = Optional.of(name);
+                    found = Optional.of(colour.getKey());
                 }
             }
         }

@@ -163,7 +163,7 @@ public final class Preparation {
     }
 
     private Stream<String> uses(PartItem item) {
-        return techniques.uses(item.line()).stream();
+        return course.uses().usesOf(item.line()).stream();
     }
 
     private Stream<PartItem> lines(PlanItem item) {

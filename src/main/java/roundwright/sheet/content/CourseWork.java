@@ -42,6 +42,7 @@ public final class CourseWork {
     private final FirstUses uses;
     private final List<Lesson> lessons;
     private final Optional<Plan> plan;
+    private final Optional<Preparation> preparation;
     private final Map<Lesson, List<Place>> inClass = new LinkedHashMap<>();
     private final Map<Lesson, List<Place>> atHome = new LinkedHashMap<>();
 
@@ -49,6 +50,7 @@ public final class CourseWork {
         this.course = course;
         this.lessons = List.copyOf(lessons);
         this.plan = plan;
+        this.preparation = plan.map(one -> Preparation.of(course, one));
         this.uses = course.uses();
         share();
     }
@@ -251,11 +253,11 @@ public final class CourseWork {
 
     /** What the teacher gets ready for a lesson; empty where no lesson of the plan is it. */
     public Optional<List<PrepLine>> prepared(Lesson lesson) {
-        return plan.flatMap(one -> planned(lesson).map(Preparation.of(course, one)::lesson));
+        return preparation.flatMap(one -> planned(lesson).map(one::lesson));
     }
 
     /** What everybody needs for the whole course. */
     public List<PrepLine> prepared() {
-        return plan.map(one -> Preparation.of(course, one).wholeCourse()).orElse(List.of());
+        return preparation.map(Preparation::wholeCourse).orElse(List.of());
     }
 }
