@@ -1,5 +1,7 @@
 package roundwright.notation;
 
+import java.util.Arrays;
+
 /**
  * What a character stands for in a written round: letters in lower case and in plain Latin, full-width and look-alike
  * forms as the ones they look like, every dash as {@code -}, every blank as a space. One character in, one out, so
@@ -9,29 +11,37 @@ final class Fold {
     /** Stands for a character that shows nothing and means nothing (joiners, soft hyphens, accents on their own). */
     static final char NOTHING = 0;
 
-    private static final char[] TABLE = new char[0x10000];
+    private static final char NOT_YET = 0xFFFF;
+
+    /** What was worked out so far; two threads may work the same one out, and find the same. */
+    private static final char[] KNOWN = new char[0x10000];
 
     private static final String LOOK_ALIKES =
             "аa еe оo рp сc хx уy іi ѕs јj кk мm нh тt вb гr пn иu дd ԁd ɡg һh ӏl ıi ɩi οo ρp αa τt νv ιi κk εe χx υu"
                     + " АA ЕE ОO РP СC ХX УY ІI ЅS ЈJ КK МM НH ТT ВB ΟO ΡP ΑA ΤT ΙI ΚK ΕE ΧX ΝN ΒB ΗH ΜM ΖZ ΥY"
                     + " ×x ✕x ✖x ⨯x ⅹx ∗* ＊* ★* ☆* ✱* ✳* ⁎* ✻* †* ‡* ❋* •• –- —- −- ‐- ‑- ‒- ―- ﹣- 〜- ~- „\" “\" ”\" «\" »\" ‘' ’' ′' ´' `'"
-                    + " ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf";
+                    + " ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf İi ẞs";
 
     static {
-        for (int i = 0; i < TABLE.length; i++) {
-            TABLE[i] = plain((char) i);
-        }
-        for (String pair : LOOK_ALIKES.split(" ")) {
-            TABLE[pair.charAt(0)] = Character.toLowerCase(pair.charAt(1));
-        }
-        TABLE['İ'] = 'i';
-        TABLE[0x1E9E] = 's';
+        Arrays.fill(KNOWN, NOT_YET);
     }
 
     private Fold() {}
 
     static char of(char c) {
-        return TABLE[c];
+        char known = KNOWN[c];
+        return known == NOT_YET ? workOut(c) : known;
+    }
+
+    private static char workOut(char c) {
+        char folded = plain(c);
+        for (int i = 0; i < LOOK_ALIKES.length(); i += 3) {
+            if (LOOK_ALIKES.charAt(i) == c) {
+                folded = Character.toLowerCase(LOOK_ALIKES.charAt(i + 1));
+            }
+        }
+        KNOWN[c] = folded;
+        return folded;
     }
 
     private static char plain(char c) {
