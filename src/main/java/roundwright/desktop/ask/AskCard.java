@@ -16,7 +16,7 @@ import roundwright.desktop.look.Wrap;
 import roundwright.wording.Wording;
 
 /** A card that asks for something: a heading, rows of fields with their labels, and what can be answered. Enter answers. */
-public class AskCard extends PageCard {
+public class AskCard extends PageCard implements Question {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final Stack body;
@@ -47,11 +47,17 @@ public class AskCard extends PageCard {
         getAccessibleContext().setAccessibleName(heading);
     }
 
+    @Override
+    public JComponent card() {
+        return this;
+    }
+
+    @Override
     public double width() {
         return width;
     }
 
-    /** What gets the focus when the card is shown. */
+    @Override
     public JComponent first() {
         return first;
     }
@@ -92,8 +98,8 @@ public class AskCard extends PageCard {
     protected JButton answer(String words, Runnable does) {
         JButton button = Buttons.main(words, does);
         answers.add(button);
-        Keys.bindAround(this, "ENTER", button::doClick);
-        Keys.bindAround(this, "ctrl ENTER", button::doClick);
+        Keys.bindAround(this, "ENTER", () -> button.doClick(0));
+        Keys.bindAround(this, "ctrl ENTER", () -> button.doClick(0));
         if (first == this) {
             first = button;
         }

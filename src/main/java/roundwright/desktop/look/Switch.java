@@ -47,7 +47,7 @@ public final class Switch extends JPanel {
     private void step(int place) {
         if (place >= 0 && place < parts.size()) {
             parts.get(place).requestFocusInWindow();
-            parts.get(place).doClick();
+            parts.get(place).doClick(0);
         }
     }
 

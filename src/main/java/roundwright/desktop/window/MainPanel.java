@@ -13,8 +13,8 @@ import javax.swing.JPanel;
 import roundwright.course.Lesson;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
-import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.chart.ChartSaver;
 import roundwright.desktop.counts.CountsPage;
 import roundwright.desktop.desk.Desk;
@@ -142,8 +142,8 @@ public final class MainPanel extends JPanel implements Asking {
     }
 
     @Override
-    public void ask(AskCard card) {
-        overlay.show(card, card.width(), card.first());
+    public void ask(Question question) {
+        overlay.show(question.card(), question.width(), question.first());
         revalidate();
         repaint();
     }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.DeskOnFile;
 import roundwright.desktop.Inside;
 import roundwright.desktop.OnEventThread;
-import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.ask.RegisterCard;
 import roundwright.desktop.desk.Desk;
@@ -36,7 +36,7 @@ import roundwright.workbook.StudentEdit;
 class LessonLogTest {
     private static final Asking NOBODY = new Asking() {
         @Override
-        public void ask(AskCard card) {
+        public void ask(Question card) {
             // a card is looked at without a window here
         }
 

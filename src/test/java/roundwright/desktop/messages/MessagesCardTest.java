@@ -21,7 +21,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.DeskOnFile;
 import roundwright.desktop.Inside;
 import roundwright.desktop.OnEventThread;
-import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Theme;
@@ -66,7 +66,7 @@ class MessagesCardTest {
     private MessagesCard card(String text) {
         MessagesCard card = new MessagesCard(desk, new Asking() {
             @Override
-            public void ask(AskCard asked) {
+            public void ask(Question asked) {
                 throw new AssertionError("asks for more");
             }
 

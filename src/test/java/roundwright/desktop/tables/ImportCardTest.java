@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import roundwright.desktop.DeskOnFile;
 import roundwright.desktop.Inside;
 import roundwright.desktop.OnEventThread;
-import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Theme;
@@ -44,11 +45,11 @@ import roundwright.workbook.StudentEdit;
 class ImportCardTest {
     private DeskOnFile file;
     private Desk desk;
-    private final List<AskCard> asked = new ArrayList<>();
+    private final List<JComponent> asked = new ArrayList<>();
     private final Asking asking = new Asking() {
         @Override
-        public void ask(AskCard card) {
-            asked.add(card);
+        public void ask(Question card) {
+            asked.add(card.card());
         }
 
         @Override
@@ -305,7 +306,7 @@ class ImportCardTest {
         desk.choosePlace(new RoundPlace("Tower", 3));
         paste.take("18\tabout twenty\n18\t24\n");
         assertEquals(List.of(), filed());
-        AskCard card = asked.get(0);
+        JComponent card = asked.get(0);
         assertTrue(
                 words(card).contains("Row 1, column 2 of the block, “about twenty”: it is not a count."), words(card));
         assertTrue(words(card).contains("Row 2, column 1 of the block, “18”: there are fewer students"), words(card));

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundwright.desktop.DeskOnFile;
 import roundwright.desktop.OnEventThread;
-import roundwright.desktop.ask.AskCard;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.work.Work;
@@ -28,11 +28,11 @@ class TableFilesTest {
     @TempDir
     private Path folder;
 
-    private final List<AskCard> asked = new ArrayList<>();
+    private final List<Question> asked = new ArrayList<>();
 
     private final Asking asking = new Asking() {
         @Override
-        public void ask(AskCard card) {
+        public void ask(Question card) {
             asked.add(card);
         }
 
