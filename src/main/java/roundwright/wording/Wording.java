@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Date;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +15,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -25,6 +28,10 @@ import java.util.regex.Pattern;
  * without grouping, in the digits of the trade.
  */
 public final class Wording {
+    /** A place with a format, or a quote that is not written twice. */
+    private static final Pattern FORMATTED = Pattern.compile("\\{\\d+,|(?<!')'(?:'')*(?!')");
+
+    private static final Pattern PLACE = Pattern.compile("\\{\\d+}|''");
     private static final Pattern WORD = Pattern.compile("\\p{L}{3,}");
     private static volatile int longer;
     private static final Map<String, Wording> ROOMS = new ConcurrentHashMap<>();
@@ -48,8 +55,31 @@ public final class Wording {
         if (sentence == null) {
             throw new IllegalArgumentException("no wording '" + key + "' in room '" + room + "'");
         }
-        MessageFormat format = new MessageFormat(sentence, Locale.UK);
-        return longer(format.format(plainNumbers(sentence, arguments)));
+        return longer(fill(sentence, plainNumbers(sentence, arguments)));
+    }
+
+    /** Where nothing but words and small whole numbers goes in, no country's formats are needed: they take long to fetch the first time. */
+    private static String fill(String sentence, Object... arguments) {
+        boolean plain =
+                !FORMATTED.matcher(sentence).find() && Arrays.stream(arguments).allMatch(Wording::wordOrWhole);
+        return plain
+                ? PLACE.matcher(sentence)
+                        .replaceAll(place -> Matcher.quoteReplacement(filled(place.group(), arguments)))
+                : new MessageFormat(sentence, Locale.UK).format(arguments);
+    }
+
+    private static boolean wordOrWhole(Object argument) {
+        return argument instanceof Integer
+                || argument instanceof Long
+                || !(argument instanceof Number || argument instanceof Date);
+    }
+
+    private static String filled(String place, Object... arguments) {
+        if (place.equals("''")) {
+            return "'";
+        }
+        int number = Integer.parseInt(place.substring(1, place.length() - 1));
+        return number < arguments.length ? String.valueOf(arguments[number]) : place;
     }
 
     /**
