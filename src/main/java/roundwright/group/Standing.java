@@ -1,6 +1,7 @@
 package roundwright.group;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import roundwright.course.Course;
 import roundwright.group.RoundStanding.State;
 
@@ -21,10 +23,36 @@ import roundwright.group.RoundStanding.State;
 public final class Standing {
     private final Map<RoundPlace, RoundStanding> rounds;
     private final List<CountReport> elsewhere;
+    private final Optional<RoundStanding> position;
+    private final Optional<RoundStanding> next;
 
     private Standing(Map<RoundPlace, RoundStanding> rounds, List<CountReport> elsewhere) {
         this.rounds = rounds;
         this.elsewhere = List.copyOf(elsewhere);
+        this.position = last(rounds.values());
+        this.next = first(rounds.values(), Standing::open)
+                .or(() -> first(rounds.values(), round -> round.state() == State.NOT_YET));
+    }
+
+    private static Optional<RoundStanding> last(Collection<RoundStanding> rounds) {
+        RoundStanding last = null;
+        for (RoundStanding round : rounds) {
+            last = round.state().done() ? round : last;
+        }
+        return Optional.ofNullable(last);
+    }
+
+    private static Optional<RoundStanding> first(Collection<RoundStanding> rounds, Predicate<RoundStanding> wanted) {
+        for (RoundStanding round : rounds) {
+            if (wanted.test(round)) {
+                return Optional.of(round);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean open(RoundStanding round) {
+        return round.state() == State.PULLED_BACK || round.state() == State.UNFINISHED;
     }
 
     /**
@@ -56,21 +84,12 @@ public final class Standing {
 
     /** The last round, in working order, that is done. */
     public Optional<RoundStanding> position() {
-        return rounds.values().stream().filter(round -> round.state().done()).reduce((first, second) -> second);
+        return position;
     }
 
-    /** The round to work now: one that was pulled back or left unfinished, else the one after the position; empty when all is done. */
+    /** The round to work now: one that was pulled back or left unfinished, else the first not begun; empty when all is done. */
     public Optional<RoundStanding> next() {
-        Optional<RoundStanding> open = rounds.values().stream()
-                .filter(round -> round.state() == State.PULLED_BACK || round.state() == State.UNFINISHED)
-                .findFirst();
-        return open.isPresent() ? open : afterPosition();
-    }
-
-    private Optional<RoundStanding> afterPosition() {
-        return rounds.values().stream()
-                .filter(round -> round.state() == State.NOT_YET)
-                .findFirst();
+        return next;
     }
 
     /** Whether nothing has been reported that holds. */

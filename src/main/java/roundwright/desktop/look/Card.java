@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.LayoutManager;
-import java.awt.geom.RoundRectangle2D;
 import javax.swing.JPanel;
 
 /** A sheet of paper on the table: surface, rounded corners, one hairline. */
@@ -38,14 +37,12 @@ public class Card extends JPanel {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D smooth = Space.smooth(graphics);
-        double arc = hairline ? Space.arc() : Space.smallArc();
-        RoundRectangle2D edge =
-                new RoundRectangle2D.Double(0.5, 0.5, getWidth() - 1.0, getHeight() - 1.0, arc * 2, arc * 2);
+        Rounded sheet = new Rounded(getWidth(), getHeight(), hairline ? Space.arc() : Space.smallArc());
         smooth.setColor(fill.color());
-        smooth.fill(edge);
+        sheet.fill(smooth);
         if (hairline) {
             smooth.setColor(Tone.LINE.color());
-            smooth.draw(edge);
+            sheet.draw(smooth, 1);
         }
         smooth.dispose();
     }

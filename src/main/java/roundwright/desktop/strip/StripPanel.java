@@ -13,6 +13,7 @@ import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import roundwright.desktop.look.Keys;
+import roundwright.desktop.look.Rounded;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 
@@ -52,6 +53,9 @@ public final class StripPanel extends JComponent {
     }
 
     public void show(StripPiece newPiece, StripMarks newMarks) {
+        if (newPiece == piece && newMarks.equals(marks)) {
+            return;
+        }
         piece = newPiece;
         marks = newMarks;
         words = new StripWords(piece, marks);
@@ -126,12 +130,11 @@ public final class StripPanel extends JComponent {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D smooth = Space.smooth(graphics);
-        int arc = Space.arc() * 2;
+        Rounded sheet = new Rounded(getWidth(), getHeight(), Space.arc());
         smooth.setColor(Tone.SURFACE.color());
-        smooth.fillRoundRect(0, 0, getWidth() - 1, getHeight() - 1, arc, arc);
+        sheet.fill(smooth);
         smooth.setColor((hasFocus() ? Tone.PINE : Tone.LINE).color());
-        smooth.setStroke(new java.awt.BasicStroke(hasFocus() ? Space.points(2) : 1));
-        smooth.drawRoundRect(0, 0, getWidth() - 1, getHeight() - 1, arc, arc);
+        sheet.draw(smooth, hasFocus() ? Space.points(2) : 1);
         if (!piece.columns().isEmpty()) {
             paintPiece(smooth);
         }
