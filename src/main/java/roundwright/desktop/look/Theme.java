@@ -11,7 +11,6 @@ import java.util.List;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
-import net.miginfocom.layout.PlatformDefaults;
 
 /** Light or dark, and how large: puts the look on and changes it while the window is open. */
 public enum Theme {
@@ -83,9 +82,6 @@ public enum Theme {
     }
 
     private static void refresh() {
-        float scale = UIScale.scale(1f);
-        PlatformDefaults.setHorizontalScaleFactor(scale);
-        PlatformDefaults.setVerticalScaleFactor(scale);
         FontUIResource body = new FontUIResource(Type.BODY.font());
         for (String kind : TEXT_KINDS) {
             UIManager.put(kind + ".font", body);

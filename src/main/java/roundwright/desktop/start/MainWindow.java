@@ -1,10 +1,10 @@
 package roundwright.desktop.start;
 
-import com.formdev.flatlaf.extras.FlatSVGUtils;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
+import java.awt.Image;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -13,8 +13,10 @@ import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.ImageIcon;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -32,6 +34,7 @@ final class MainWindow implements Frame {
     private static final Wording WORDS = Wording.of("desktop");
     private static final Dimension USUAL = new Dimension(1280, 820);
     private static final Dimension LEAST = new Dimension(640, 480);
+    private static final List<Integer> ICON_SIDES = List.of(16, 24, 32, 48, 64, 128);
     private static final int ENOUGH_TO_GRASP = 80;
 
     private final JFrame frame = new JFrame();
@@ -81,7 +84,12 @@ final class MainWindow implements Frame {
 
     /** The icon is drawn when the first page is there. */
     void showIcon() {
-        frame.setIconImages(FlatSVGUtils.createWindowIconImages("/roundwright/desktop/roundwright.svg"));
+        frame.setIconImages(ICON_SIDES.stream().map(MainWindow::icon).toList());
+    }
+
+    private static Image icon(int side) {
+        String file = "/roundwright/desktop/roundwright-" + side + ".png";
+        return new ImageIcon(MainWindow.class.getResource(file)).getImage();
     }
 
     JFrame frame() {
