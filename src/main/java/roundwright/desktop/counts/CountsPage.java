@@ -2,6 +2,7 @@ package roundwright.desktop.counts;
 
 import java.awt.BorderLayout;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -25,12 +26,13 @@ import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.TwoSteps;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.wording.Wording;
 
 /** Students by rounds, and beside them what the chosen count says. */
-public final class CountsPage extends JPanel implements FirstFocus {
+public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
     private static final double NARROW = 1100;
     private static final Wording WORDS = Wording.of("desktop");
 
@@ -38,23 +40,27 @@ public final class CountsPage extends JPanel implements FirstFocus {
     private final transient Desk desk;
     private final CountsTable table;
     private final NamesTable names;
-    private final DetailCard detail;
+    private final transient Insights insights;
+    private final transient Deeds deeds;
+    private transient Optional<DetailCard> detail = Optional.empty();
     private final Text heading = new Text("", Type.HEADING, Tone.INK);
     private final Text subheading = new Text("", Type.BODY, Tone.MUTED);
     private final Prose before = Prose.muted("");
     private final Switch onward;
+    private final TwoCards cards;
     private final JComponent both;
-    private final JComponent empty;
+    private transient Optional<JComponent> empty = Optional.empty();
 
     public CountsPage(Desk desk, Insights insights, Deeds deeds) {
         super(new BorderLayout());
         this.desk = desk;
+        this.insights = insights;
+        this.deeds = deeds;
         setOpaque(false);
         presenter = new CountsPresenter(desk);
         table = new CountsTable(presenter);
         table.pasteBy(() -> deeds.perform(Deed.PASTE_COUNTS));
         names = new NamesTable(presenter);
-        detail = new DetailCard(desk, insights, deeds);
         onward = new Switch(
                 WORDS.say("enter-goes"),
                 List.of(WORDS.say("enter-goes-down"), WORDS.say("enter-goes-right")),
@@ -69,11 +75,20 @@ public final class CountsPage extends JPanel implements FirstFocus {
         grid.scroll().getRowHeader().setOpaque(false);
         grid.scroll().getRowHeader().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
         grid.scroll().setCorner(ScrollPaneConstants.UPPER_LEFT_CORNER, new NamesHead());
-        both = new PageScroll(new TwoCards(grid, detail, 0.57));
-        empty = new PageCard(noStudents(deeds));
+        cards = new TwoCards(grid, 0.57);
+        both = new PageScroll(cards);
         refresh();
         desk.listen(this::changed);
-        insights.listen(detail::refresh);
+        insights.listen(() -> detail.ifPresent(DetailCard::refresh));
+    }
+
+    @Override
+    public void beside() {
+        if (detail.isEmpty()) {
+            DetailCard made = new DetailCard(desk, insights, deeds);
+            detail = Optional.of(made);
+            cards.with(made);
+        }
     }
 
     private JComponent top(HeadRow head) {
@@ -92,7 +107,14 @@ public final class CountsPage extends JPanel implements FirstFocus {
         return foot;
     }
 
-    private static Stack noStudents(Deeds deeds) {
+    private JComponent empty() {
+        if (empty.isEmpty()) {
+            empty = Optional.of(new PageCard(noStudents()));
+        }
+        return empty.get();
+    }
+
+    private Stack noStudents() {
         Stack stack = new Stack();
         stack.below(0, Prose.heading(WORDS.say("no-students-head")));
         stack.below(1, Prose.body(WORDS.say("no-students")));
@@ -117,9 +139,9 @@ public final class CountsPage extends JPanel implements FirstFocus {
         onward.show(presenter.onward().ordinal());
         table.refresh();
         names.refresh();
-        detail.refresh();
+        detail.ifPresent(DetailCard::refresh);
         boolean people = !desk.students().isEmpty();
-        JComponent wanted = people ? both : empty;
+        JComponent wanted = people ? both : empty();
         if (wanted.getParent() != this) {
             removeAll();
             add(wanted);
@@ -133,9 +155,9 @@ public final class CountsPage extends JPanel implements FirstFocus {
     @Override
     public void updateUI() {
         super.updateUI();
-        if (empty != null) {
+        if (both != null) {
             Theme.dressAside(both, this);
-            Theme.dressAside(empty, this);
+            empty.ifPresent(kept -> Theme.dressAside(kept, this));
         }
     }
 

@@ -3,6 +3,7 @@ package roundwright.desktop.look;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
@@ -17,18 +18,24 @@ public final class TwoCards extends JPanel implements Flowing, Scrollable {
     private static final double GAP = 16;
 
     private final JComponent first;
-    private final JComponent second;
     private final double share;
+    private Optional<JComponent> second = Optional.empty();
 
-    /** The first card takes a share of the width, from 0 to 1. */
-    public TwoCards(JComponent first, JComponent second, double share) {
+    /** The first card takes a share of the width, from 0 to 1; the second may come later. */
+    public TwoCards(JComponent first, double share) {
         super(null);
         this.first = first;
-        this.second = second;
         this.share = share;
         setOpaque(false);
         add(first);
-        add(second);
+    }
+
+    /** Puts the second card where it belongs. */
+    public TwoCards with(JComponent card) {
+        second = Optional.of(card);
+        add(card);
+        revalidate();
+        return this;
     }
 
     private boolean beside(int width) {
@@ -37,11 +44,14 @@ public final class TwoCards extends JPanel implements Flowing, Scrollable {
         return width >= Space.points(LEAST_BESIDE) && height >= Space.points(LEAST_HEIGHT);
     }
 
+    /** Beside each other they are as high as the page, whatever is in them. */
     @Override
     public int heightFor(int width) {
         return beside(width)
-                ? Math.max(first.getPreferredSize().height, second.getPreferredSize().height)
-                : Flowing.heightOf(first, width) + Space.points(GAP) + Flowing.heightOf(second, width);
+                ? getParent() == null ? getHeight() : getParent().getHeight()
+                : Flowing.heightOf(first, width)
+                        + second.map(card -> Space.points(GAP) + Flowing.heightOf(card, width))
+                                .orElse(0);
     }
 
     @Override
@@ -52,15 +62,16 @@ public final class TwoCards extends JPanel implements Flowing, Scrollable {
 
     @Override
     public void doLayout() {
+        int width = getWidth();
         int gap = Space.points(GAP);
-        if (beside(getWidth())) {
-            int left = (int) ((getWidth() - gap) * share);
+        if (beside(width)) {
+            int left = (int) ((width - gap) * share);
             first.setBounds(0, 0, left, getHeight());
-            second.setBounds(left + gap, 0, getWidth() - left - gap, getHeight());
+            second.ifPresent(card -> card.setBounds(left + gap, 0, width - left - gap, getHeight()));
         } else {
-            int height = Flowing.heightOf(first, getWidth());
-            first.setBounds(0, 0, getWidth(), height);
-            second.setBounds(0, height + gap, getWidth(), Flowing.heightOf(second, getWidth()));
+            int height = Flowing.heightOf(first, width);
+            first.setBounds(0, 0, width, height);
+            second.ifPresent(card -> card.setBounds(0, height + gap, width, Flowing.heightOf(card, width)));
         }
     }
 

@@ -24,6 +24,7 @@ import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.TwoSteps;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
@@ -32,7 +33,7 @@ import roundwright.mistakes.help.Mastery;
 import roundwright.wording.Wording;
 
 /** One student's page. */
-public final class NextPage extends JPanel implements FirstFocus {
+public final class NextPage extends JPanel implements FirstFocus, TwoSteps {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient Desk desk;
@@ -40,8 +41,11 @@ public final class NextPage extends JPanel implements FirstFocus {
     private final transient Deeds deeds;
     private final Stack left = new Stack();
     private final Stack right = new Stack();
+    private final TwoCards cards;
+    private boolean whole;
     private final ChartView chart;
     private transient Optional<TechniqueWay> way = Optional.empty();
+    private transient Optional<StudentPage> page = Optional.empty();
 
     public NextPage(Desk desk, Insights insights, Deeds deeds, ChartSaver saver) {
         super(new BorderLayout());
@@ -52,10 +56,20 @@ public final class NextPage extends JPanel implements FirstFocus {
         chart = new ChartView(saver, Prose.page(""));
         PageCard student = new PageCard(left);
         student.setBorder(Space.pad(3, 3.5, 3, 3.5));
-        add(new PageScroll(new TwoCards(student, new PageCard(right), 0.6)));
+        cards = new TwoCards(student, 0.6);
+        add(new PageScroll(cards));
         refresh();
         desk.listen(this::changed);
         insights.listen(() -> changed(Set.of(Matter.COUNTS)));
+    }
+
+    @Override
+    public void beside() {
+        if (!whole) {
+            whole = true;
+            cards.with(new PageCard(right));
+            showWay();
+        }
     }
 
     /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
@@ -67,19 +81,23 @@ public final class NextPage extends JPanel implements FirstFocus {
 
     private void refresh() {
         left.removeAll();
-        right.removeAll();
-        Optional<OpenCourse> course = desk.course();
-        Optional<Student> student = desk.student();
-        if (course.isPresent() && student.isPresent()) {
-            show(course.get(), student.get());
-        } else {
-            left.below(0, Prose.heading(WORDS.say("no-students-head")));
-            left.below(1, Prose.body(WORDS.say("next-nobody")));
-            left.below(2, new Wrap(1)).add(deeds.mainButton(Deed.ADD_STUDENTS));
-        }
+        page = desk.course().flatMap(course -> desk.student().map(student -> page(course, student)));
+        page.ifPresentOrElse(this::show, this::showNobody);
         left.revalidate();
-        right.revalidate();
+        showWay();
         repaint();
+    }
+
+    private StudentPage page(OpenCourse course, Student student) {
+        List<Mastery> mastery =
+                insights.picture().map(picture -> picture.mastery(student.id())).orElse(List.of());
+        return StudentPage.of(wayThrough(course), student, desk.standing(student.id()), mastery);
+    }
+
+    private void showNobody() {
+        left.below(0, Prose.heading(WORDS.say("no-students-head")));
+        left.below(1, Prose.body(WORDS.say("next-nobody")));
+        left.below(2, new Wrap(1)).add(deeds.mainButton(Deed.ADD_STUDENTS));
     }
 
     private TechniqueWay wayThrough(OpenCourse course) {
@@ -89,10 +107,7 @@ public final class NextPage extends JPanel implements FirstFocus {
         return way.get();
     }
 
-    private void show(OpenCourse course, Student student) {
-        List<Mastery> mastery =
-                insights.picture().map(picture -> picture.mastery(student.id())).orElse(List.of());
-        StudentPage page = StudentPage.of(wayThrough(course), student, desk.standing(student.id()), mastery);
+    private void show(StudentPage page) {
         left.below(0, who(page.name()));
         left.below(1, new Prose(page.title(), Type.TITLE, Type.TITLE, Tone.INK));
         if (!page.where().isEmpty()) {
@@ -112,8 +127,21 @@ public final class NextPage extends JPanel implements FirstFocus {
             chart.show(subject);
             left.below(3, chart);
         });
+    }
+
+    private void showWay() {
+        right.removeAll();
+        if (whole) {
+            page.ifPresent(this::showWay);
+        }
+        right.revalidate();
+    }
+
+    private void showWay(StudentPage shown) {
         right.below(0, Prose.of(WORDS.say("way-head"), Type.PAGE_STRONG, Tone.INK));
-        page.way().forEach(each -> right.below(0.25, new WayRow(each, course.terms())));
+        shown.way()
+                .forEach(each -> right.below(
+                        0.25, new WayRow(each, way.orElseThrow().course().terms())));
         Wrap buttons = right.below(3, new Wrap(1));
         buttons.add(deeds.mainButton(Deed.STUDENT_SHEET));
         buttons.add(deeds.button(Deed.STUDENT_WEB_PAGE));

@@ -22,6 +22,7 @@ import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.TwoSteps;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.planning.ChosenLesson;
 import roundwright.desktop.planning.CourseCard;
@@ -31,22 +32,26 @@ import roundwright.desktop.planning.PlanningDeeds;
 import roundwright.wording.Wording;
 
 /** The lessons, and beside them the chosen round. */
-public final class PlanPage extends JPanel implements FirstFocus {
+public final class PlanPage extends JPanel implements FirstFocus, TwoSteps {
     private static final Wording WORDS = Wording.of("desktop");
+
+    /** What the lessons take of the width. */
+    private static final double SHARE = 0.63;
 
     private final transient LessonsPresenter presenter;
     private final LessonsTable table;
     private final transient Desk desk;
     private final transient ChartSaver saver;
+    private final TwoCards cards;
     private final JComponent planning;
     private transient Optional<JComponent> unsplit = Optional.empty();
     private transient Optional<EditorCard> editor = Optional.empty();
     private transient Optional<RoundCard> besideText = Optional.empty();
     private final Text heading = Text.heading("");
-    private final Stack noLessons = new Stack();
-    private final SidePanel side;
-    private final LessonCard lesson;
+    private final transient ChosenLesson chosen;
+    private final transient Deeds deeds;
     private final transient PlanningDeeds planningDeeds;
+    private transient Optional<SidePanel> side = Optional.empty();
     private boolean byLesson;
 
     public PlanPage(Desk desk, Deeds deeds, Asking asking, ChartSaver saver) {
@@ -54,7 +59,8 @@ public final class PlanPage extends JPanel implements FirstFocus {
         setOpaque(false);
         this.desk = desk;
         this.saver = saver;
-        ChosenLesson chosen = new ChosenLesson(desk);
+        this.deeds = deeds;
+        chosen = new ChosenLesson(desk);
         planningDeeds = new PlanningDeeds(desk, deeds, new LessonsByHand(desk, chosen));
         presenter = new LessonsPresenter(desk, chosen);
         table = new LessonsTable(presenter, this::choose);
@@ -62,14 +68,8 @@ public final class PlanPage extends JPanel implements FirstFocus {
         PageCard lessons = new PageCard(table)
                 .top(new HeadRow(
                         heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
-        noLessons.below(0, Prose.heading(presenter.heading()));
-        noLessons.below(1, Prose.body(WORDS.say("no-lessons")));
-        Wrap ways = noLessons.below(2, new Wrap(1));
-        ways.add(deeds.mainButton(Deed.SPLIT));
-        ways.add(deeds.button(Deed.EDIT_PATTERN));
-        lesson = new LessonCard(desk, chosen, deeds);
-        side = new SidePanel(new RoundCard(desk, saver), lesson, new CourseCard(desk, deeds));
-        planning = new PageScroll(new TwoCards(lessons, side, 0.63));
+        cards = new TwoCards(lessons, SHARE);
+        planning = new PageScroll(cards);
         add(planning);
         planningDeeds.bind(asking);
         deeds.on(Deed.EDIT_PATTERN, this::edit);
@@ -83,8 +83,25 @@ public final class PlanPage extends JPanel implements FirstFocus {
             refresh();
         }
         if (matters.contains(Matter.PLACE) && !matters.contains(Matter.COURSE) && !byLesson) {
-            side.show(SidePanel.ROUND);
+            side.ifPresent(panel -> panel.show(SidePanel.ROUND));
         }
+    }
+
+    @Override
+    public void beside() {
+        side();
+    }
+
+    private SidePanel side() {
+        if (side.isEmpty()) {
+            SidePanel made = new SidePanel(
+                    new RoundCard(desk, saver),
+                    () -> new LessonCard(desk, chosen, deeds),
+                    () -> new CourseCard(desk, deeds));
+            side = Optional.of(made);
+            cards.with(made);
+        }
+        return side.get();
     }
 
     /** A lesson chosen in the table is shown beside it. */
@@ -92,8 +109,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
         byLesson = true;
         presenter.choose(row);
         byLesson = false;
-        side.show(SidePanel.LESSON);
-        lesson.refresh();
+        side().showLesson();
         planningDeeds.enable();
         table.refresh();
     }
@@ -118,9 +134,19 @@ public final class PlanPage extends JPanel implements FirstFocus {
     private JComponent unsplit() {
         if (unsplit.isEmpty()) {
             unsplit = Optional.of(
-                    new PageScroll(new TwoCards(new PageCard(noLessons), new RoundCard(desk, saver), 0.63)));
+                    new PageScroll(new TwoCards(new PageCard(noLessons()), SHARE).with(new RoundCard(desk, saver))));
         }
         return unsplit.get();
+    }
+
+    private Stack noLessons() {
+        Stack noLessons = new Stack();
+        noLessons.below(0, Prose.heading(presenter.heading()));
+        noLessons.below(1, Prose.body(WORDS.say("no-lessons")));
+        Wrap ways = noLessons.below(2, new Wrap(1));
+        ways.add(deeds.mainButton(Deed.SPLIT));
+        ways.add(deeds.button(Deed.EDIT_PATTERN));
+        return noLessons;
     }
 
     /** Puts the course's text in the place of the lessons, until it is left. */
@@ -130,7 +156,7 @@ public final class PlanPage extends JPanel implements FirstFocus {
             EditorCard shown = new EditorCard(desk, this::showLessons);
             editor = Optional.of(shown);
             removeAll();
-            add(new PageScroll(new TwoCards(shown, besideText(), 0.63)));
+            add(new PageScroll(new TwoCards(shown, SHARE).with(besideText())));
             revalidate();
             repaint();
         }

@@ -3,6 +3,9 @@ package roundwright.desktop.plan;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
 import javax.swing.JPanel;
 import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.PageCard;
@@ -11,6 +14,8 @@ import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Switch;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Wrap;
+import roundwright.desktop.planning.CourseCard;
+import roundwright.desktop.planning.LessonCard;
 import roundwright.wording.Wording;
 
 /** What stands beside the lessons: the chosen round, the chosen lesson, or the whole course. */
@@ -23,15 +28,17 @@ final class SidePanel extends JPanel implements Flowing {
     static final int LESSON = 1;
     static final int COURSE = 2;
 
-    private final transient List<PageCard> cards;
+    private final transient List<Supplier<? extends PageCard>> makers;
+    private final transient Map<Integer, PageCard> cards = new TreeMap<>();
     private final Stack top = new Stack();
     private final Switch choice;
     private int shown;
 
-    SidePanel(PageCard round, PageCard lesson, PageCard course) {
+    /** The cards of the lesson and of the course are made when they are first looked at. */
+    SidePanel(RoundCard round, Supplier<LessonCard> lesson, Supplier<CourseCard> course) {
         super(new BorderLayout());
         setOpaque(false);
-        cards = List.of(round, lesson, course);
+        makers = List.of(() -> round, lesson, course);
         choice = new Switch(
                 WORDS.say("side-told"),
                 List.of(WORDS.say("side.round"), WORDS.say("side.lesson"), WORDS.say("side.course")),
@@ -40,10 +47,11 @@ final class SidePanel extends JPanel implements Flowing {
         row.add(choice);
         top.below(0, row);
         top.setBorder(Space.pad(0, 0, 1.5, 0));
-        lesson.setVisible(false);
-        course.setVisible(false);
-        cards.get(ROUND).top(top);
-        add(cards.get(ROUND));
+        add(card(ROUND).top(top));
+    }
+
+    private PageCard card(int place) {
+        return cards.computeIfAbsent(place, wanted -> makers.get(wanted).get());
     }
 
     int shown() {
@@ -58,12 +66,11 @@ final class SidePanel extends JPanel implements Flowing {
         }
         boolean focused = choice.isAncestorOf(
                 java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
-        cards.get(shown).setVisible(false);
+        card(shown).setVisible(false);
         removeAll();
         shown = place;
-        cards.get(place).top(top);
-        cards.get(place).setVisible(true);
-        add(cards.get(place));
+        card(place).setVisible(true);
+        add(card(place).top(top));
         revalidate();
         repaint();
         if (focused) {
@@ -71,21 +78,30 @@ final class SidePanel extends JPanel implements Flowing {
         }
     }
 
+    /** Shows the lesson in hand, another one perhaps than it showed before. */
+    void showLesson() {
+        if (shown == LESSON) {
+            card(LESSON).setVisible(true);
+        } else {
+            show(LESSON);
+        }
+    }
+
     @Override
     public void updateUI() {
         super.updateUI();
         if (cards != null) {
-            cards.forEach(card -> Theme.dressAside(card, this));
+            cards.values().forEach(card -> Theme.dressAside(card, this));
         }
     }
 
     @Override
     public int heightFor(int width) {
-        return cards.get(shown).heightFor(width);
+        return card(shown).heightFor(width);
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return cards.get(shown).getPreferredSize();
+        return card(shown).getPreferredSize();
     }
 }

@@ -151,8 +151,10 @@ public final class Start {
         opened.sample().ifPresent(sample -> sample.openOn(desk));
         inTurn(() -> {
             MainPanel panel = new MainPanel(desk, new Insights(desk, Work.queue()), window);
-            window.fill(desk, panel, () -> close(desk));
-            inTurn(() -> begin(desk, panel, window));
+            inTurn(() -> {
+                window.fill(desk, panel, () -> close(desk));
+                inTurn(() -> begin(desk, panel, window));
+            });
         });
     }
 

@@ -22,6 +22,7 @@ import roundwright.desktop.look.PageScroll;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.TwoCards;
+import roundwright.desktop.look.TwoSteps;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Standing;
@@ -36,7 +37,7 @@ import roundwright.mistakes.help.TroubleSpot;
 import roundwright.wording.Wording;
 
 /** Who needs help first and why; trouble spots; what to teach again; the outlook. */
-public final class StuckPage extends JPanel implements FirstFocus {
+public final class StuckPage extends JPanel implements FirstFocus, TwoSteps {
     private static final Wording WORDS = Wording.of("desktop");
     private static final int MOST_NEEDS = 12;
     private static final int MOST_SPOTS = 5;
@@ -47,16 +48,28 @@ public final class StuckPage extends JPanel implements FirstFocus {
     private final transient Insights insights;
     private final Stack left = new Stack();
     private final Stack right = new Stack();
+    private final TwoCards cards;
+    private boolean whole;
 
     public StuckPage(Desk desk, Insights insights) {
         super(new BorderLayout());
         this.desk = desk;
         this.insights = insights;
         setOpaque(false);
-        add(new PageScroll(new TwoCards(new PageCard(left), new PageCard(right), 0.6)));
+        cards = new TwoCards(new PageCard(left), 0.6);
+        add(new PageScroll(cards));
         refresh();
         desk.listen(this::changed);
         insights.listen(this::refreshIfShown);
+    }
+
+    @Override
+    public void beside() {
+        if (!whole) {
+            whole = true;
+            cards.with(new PageCard(right));
+            showGroup();
+        }
     }
 
     private void changed(Set<Matter> matters) {
@@ -79,19 +92,29 @@ public final class StuckPage extends JPanel implements FirstFocus {
 
     private void refresh() {
         left.removeAll();
-        right.removeAll();
-        Optional<GroupPicture> picture = insights.picture();
-        if (picture.isPresent() && desk.course().isPresent()) {
+        Optional<GroupPicture> picture = picture();
+        if (picture.isPresent()) {
             showNeeds(picture.get());
-            showGroup(picture.get(), desk.course().get());
         } else {
             left.below(0, Prose.heading(WORDS.say("stuck-head")));
             left.below(1, Prose.body(WORDS.say(insights.looking() ? "stuck-looking" : "stuck-nobody")));
-            right.below(0, Prose.heading(WORDS.say("spots-head")));
         }
         left.revalidate();
-        right.revalidate();
+        showGroup();
         repaint();
+    }
+
+    private Optional<GroupPicture> picture() {
+        return desk.course().flatMap(course -> insights.picture());
+    }
+
+    private void showGroup() {
+        right.removeAll();
+        if (whole) {
+            right.below(0, Prose.heading(WORDS.say("spots-head")));
+            picture().ifPresent(picture -> showGroup(picture, desk.course().orElseThrow()));
+        }
+        right.revalidate();
     }
 
     private void showNeeds(GroupPicture picture) {
@@ -151,7 +174,6 @@ public final class StuckPage extends JPanel implements FirstFocus {
 
     private void showGroup(GroupPicture picture, OpenCourse course) {
         Sentences sentences = new Sentences(course.terms());
-        right.below(0, Prose.heading(WORDS.say("spots-head")));
         List<TroubleSpot> spots = picture.troubleSpots();
         if (spots.isEmpty()) {
             right.below(1, Prose.body(WORDS.say("spots-none")));

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import roundwright.course.Lesson;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
@@ -28,6 +29,7 @@ import roundwright.desktop.look.Flowing;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
+import roundwright.desktop.look.TwoSteps;
 import roundwright.desktop.next.NextPage;
 import roundwright.desktop.plan.PlanPage;
 import roundwright.desktop.planning.LessonsOnStrip;
@@ -45,6 +47,7 @@ import roundwright.workbook.GroupView;
 /** Everything in the window: the head, the strip, the page, and what lies over them. Needs no frame. */
 public final class MainPanel extends JPanel implements Asking {
     private static final Wording WORDS = Wording.of("desktop");
+    private static final Runnable NOTHING = () -> {};
 
     private final transient Desk desk;
     private final transient Insights insights;
@@ -59,7 +62,9 @@ public final class MainPanel extends JPanel implements Asking {
     private final transient Map<Page, JComponent> pages = new EnumMap<>(Page.class);
     private final transient PropertyChangeListener following = this::follow;
     private WelcomePage welcome;
-    private transient Runnable painted;
+    private transient boolean begun;
+    private transient Runnable beside = NOTHING;
+    private transient Runnable painted = NOTHING;
     private transient Optional<CourseId> shownCourse = Optional.empty();
 
     public MainPanel(Desk desk, Insights insights, Frame frame) {
@@ -85,29 +90,23 @@ public final class MainPanel extends JPanel implements Asking {
         add(holder);
         deeds.bind(this);
         insights.listen(this::showStrip);
-        showAround();
-    }
-
-    /** Shows the page as well, and from now on whatever changes: the head and the strip can be seen before. */
-    public MainPanel begin() {
+        header.pages().setVisible(desk.course().isPresent());
         desk.listen(this::changed);
         changed(Set.of(Matter.values()));
-        return this;
     }
 
-    private void showAround() {
-        showNotice();
-        showHistory();
-        showHead();
-        showStrip();
-        header.pages().setVisible(desk.course().isPresent());
+    /** Shows the page as well: the head and the strip can be seen before. */
+    public MainPanel begin() {
+        begun = true;
+        turn();
+        return this;
     }
 
     /** Whatever gets the focus is scrolled into sight. */
     private void follow(java.beans.PropertyChangeEvent event) {
         if (event.getNewValue() instanceof JComponent focused
                 && focused.getParent() instanceof JComponent parent
-                && javax.swing.SwingUtilities.isDescendingFrom(focused, this)
+                && SwingUtilities.isDescendingFrom(focused, this)
                 && !(focused instanceof javax.swing.JTable)) {
             parent.scrollRectToVisible(focused.getBounds());
         }
@@ -166,13 +165,18 @@ public final class MainPanel extends JPanel implements Asking {
         if (!Matter.ASIDE.containsAll(matters)) {
             showStrip();
         }
-        if (matters.contains(Matter.PAGE) || matters.contains(Matter.COURSE)) {
-            if (showPage()) {
-                focusOnPage();
-            }
-            revalidate();
-            repaint();
+        if (begun && (matters.contains(Matter.PAGE) || matters.contains(Matter.COURSE))) {
+            turn();
         }
+    }
+
+    /** Turns to the page in hand. */
+    private void turn() {
+        if (showPage()) {
+            focusOnPage();
+        }
+        revalidate();
+        repaint();
     }
 
     private void showNotice() {
@@ -242,9 +246,19 @@ public final class MainPanel extends JPanel implements Asking {
             holder.removeAll();
             holder.add(wanted);
             header.pages().show(desk.choice().page());
+            besideLater(wanted);
         }
         header.pages().setVisible(desk.course().isPresent());
         return other;
+    }
+
+    /** In a window what stands beside the page's first card comes when that has been painted. */
+    private void besideLater(JComponent page) {
+        if (page instanceof TwoSteps steps && isShowing()) {
+            beside = steps::beside;
+        } else if (page instanceof TwoSteps steps) {
+            steps.beside();
+        }
     }
 
     /** The keys go to what the page is for. */
@@ -252,7 +266,7 @@ public final class MainPanel extends JPanel implements Asking {
         if (isShowing() && !asking()) {
             JComponent page = shownPage();
             JComponent first = page instanceof FirstFocus focus ? focus.first() : page;
-            javax.swing.SwingUtilities.invokeLater(first::requestFocusInWindow);
+            SwingUtilities.invokeLater(first::requestFocusInWindow);
         }
     }
 
@@ -282,10 +296,17 @@ public final class MainPanel extends JPanel implements Asking {
     @Override
     protected void paintChildren(java.awt.Graphics graphics) {
         super.paintChildren(graphics);
-        boolean whole = desk.course().isPresent() || desk.work().waiting() == 0;
-        if (painted != null && whole) {
-            javax.swing.SwingUtilities.invokeLater(painted);
-            painted = null;
+        boolean whole = begun && (desk.course().isPresent() || desk.work().waiting() == 0);
+        if (beside != NOTHING || painted != NOTHING && whole) {
+            Runnable first = beside;
+            Runnable last = whole ? painted : NOTHING;
+            beside = NOTHING;
+            painted = whole ? NOTHING : painted;
+            SwingUtilities.invokeLater(() -> {
+                first.run();
+                // after the layout and the painting that the first has asked for
+                SwingUtilities.invokeLater(last);
+            });
         }
     }
 
