@@ -2,8 +2,6 @@ package roundwright.store;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.URL;
-import java.net.URLConnection;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -25,33 +23,36 @@ public final class NativeLibrary {
      */
     public static void keepIn(Path cache) {
         String name = LibraryLoaderUtil.getNativeLibName();
-        URL packed = SQLiteJDBCLoader.class.getResource(LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name);
-        if (packed == null) {
-            return;
-        }
-        Path folder = cache.resolve("sqlite-" + SQLiteJDBCLoader.getVersion()).toAbsolutePath();
+        Path folder = cache.resolve("sqlite-" + SQLiteJDBCLoader.getVersion() + "-" + System.getProperty("os.arch"))
+                .toAbsolutePath();
         try {
-            unpack(packed, folder.resolve(name));
-            System.setProperty("org.sqlite.lib.path", folder.toString());
-            System.setProperty("org.sqlite.lib.name", name);
+            // the driver is asked for its own copy only where there is none yet: it starts another program to look for
+            // it
+            if (Files.exists(folder.resolve(name)) || unpacked(folder.resolve(name))) {
+                System.setProperty("org.sqlite.lib.path", folder.toString());
+                System.setProperty("org.sqlite.lib.name", name);
+            }
         } catch (IOException cannot) {
             System.clearProperty("org.sqlite.lib.path");
         }
     }
 
     /** A whole copy or none: a start that is cut off leaves nothing that the next one would take for the library. */
-    private static void unpack(URL packed, Path library) throws IOException {
-        URLConnection connection = packed.openConnection();
-        if (Files.exists(library) && Files.size(library) == connection.getContentLengthLong()) {
-            return;
-        }
-        Files.createDirectories(library.getParent());
-        Path unfinished = Files.createTempFile(library.getParent(), "unpacking", ".tmp");
-        try (InputStream bytes = connection.getInputStream()) {
-            Files.copy(bytes, unfinished, StandardCopyOption.REPLACE_EXISTING);
-            Files.move(unfinished, library, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(unfinished);
+    private static boolean unpacked(Path library) throws IOException {
+        String packed = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + library.getFileName();
+        try (InputStream bytes = SQLiteJDBCLoader.class.getResourceAsStream(packed)) {
+            if (bytes == null) {
+                return false;
+            }
+            Files.createDirectories(library.getParent());
+            Path unfinished = Files.createTempFile(library.getParent(), "unpacking", ".tmp");
+            try {
+                Files.copy(bytes, unfinished, StandardCopyOption.REPLACE_EXISTING);
+                Files.move(unfinished, library, StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                Files.deleteIfExists(unfinished);
+            }
+            return true;
         }
     }
 }
