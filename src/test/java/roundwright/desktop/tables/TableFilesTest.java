@@ -18,8 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundwright.desktop.DeskOnFile;
 import roundwright.desktop.OnEventThread;
-import roundwright.desktop.ask.Question;
 import roundwright.desktop.ask.Asking;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.work.Work;
 
