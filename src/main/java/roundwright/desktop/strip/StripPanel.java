@@ -56,6 +56,7 @@ public final class StripPanel extends JComponent {
         if (newPiece == piece && newMarks.equals(marks)) {
             return;
         }
+        hovered = newPiece == piece ? hovered : OptionalInt.empty();
         piece = newPiece;
         marks = newMarks;
         words = new StripWords(piece, marks);

@@ -64,6 +64,19 @@ class StripPanelTest {
     }
 
     @Test
+    void aShorterPieceComesWhileThePointerRestsOnALongerOne() {
+        MouseEvent far = new MouseEvent(panel, MouseEvent.MOUSE_MOVED, 0, 0, 1200, 60, 0, false);
+        for (var listener : panel.getMouseMotionListeners()) {
+            listener.mouseMoved(far);
+        }
+        StripPiece whole = StripPiece.of(SampleCourse.lighthouse());
+        panel.show(new StripPiece(whole.columns().subList(0, 2), List.of()), StripMarks.NONE);
+        BufferedImage image = new BufferedImage(1340, 206, BufferedImage.TYPE_INT_RGB);
+        panel.paint(image.createGraphics());
+        assertEquals(0, panel.chosen());
+    }
+
+    @Test
     void arrowsHomeAndEndMoveByRoundsAndPagesByLessons() {
         press("RIGHT");
         press("RIGHT");
