@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -26,14 +27,37 @@ public class Prose extends JComponent implements Flowing {
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final double LEADING = 1.42;
     private static final int WIDEST = 90;
-    private static final int MOST_WIDTHS = 6;
 
     private final Type type;
     private final Type strong;
     private final Tone tone;
     private String text;
-    private final transient Map<Integer, List<TextLayout>> broken = new HashMap<>();
-    private Font brokenIn;
+    private transient List<Paragraph> paragraphs = List.of();
+    private final transient Map<Integer, Integer> heights = new HashMap<>();
+    private transient List<TextLayout> drawn = List.of();
+    private int drawnAt = -1;
+    private Font measuredIn;
+
+    /** Measures words once, for whatever width they are broken to. */
+    private record Paragraph(LineBreakMeasurer words, int end) {
+        int lines(int width) {
+            int lines = 0;
+            for (int at = 0; at < end; lines++) {
+                words.setPosition(at);
+                at = words.nextOffset(width);
+            }
+            return lines;
+        }
+
+        List<TextLayout> broken(int width) {
+            List<TextLayout> lines = new ArrayList<>();
+            words.setPosition(0);
+            while (words.getPosition() < end) {
+                lines.add(words.nextLayout(width));
+            }
+            return lines;
+        }
+    }
 
     public Prose(String text, Type type, Type strong, Tone tone) {
         this.type = type;
@@ -78,7 +102,7 @@ public class Prose extends JComponent implements Flowing {
     public void setText(String text) {
         if (!text.equals(this.text)) {
             this.text = text;
-            broken.clear();
+            measuredIn = null;
             revalidate();
             repaint();
         }
@@ -87,7 +111,8 @@ public class Prose extends JComponent implements Flowing {
     @Override
     public int heightFor(int width) {
         Insets insets = getInsets();
-        int lines = lines(width - insets.left - insets.right).size();
+        measure();
+        int lines = heights.computeIfAbsent(width - insets.left - insets.right, this::countLines);
         return lines == 0 ? 0 : (int) Math.ceil(lines * lineHeight()) + insets.top + insets.bottom;
     }
 
@@ -97,13 +122,17 @@ public class Prose extends JComponent implements Flowing {
 
     @Override
     public Dimension getPreferredSize() {
+        int width = getWidth() > 0 ? getWidth() : naturalWidth();
+        return new Dimension(width, heightFor(width));
+    }
+
+    private int naturalWidth() {
         Insets insets = getInsets();
         double natural = 0;
         for (TextLayout line : lines(Space.of(WIDEST))) {
             natural = Math.max(natural, line.getAdvance());
         }
-        int width = getWidth() > 0 ? getWidth() : (int) Math.ceil(natural) + 1 + insets.left + insets.right;
-        return new Dimension(width, heightFor(width));
+        return (int) Math.ceil(natural) + 1 + insets.left + insets.right;
     }
 
     @Override
@@ -126,35 +155,46 @@ public class Prose extends JComponent implements Flowing {
         smooth.dispose();
     }
 
-    /** Breaking lines takes long, and a layout asks for the same width again and again. */
-    private List<TextLayout> lines(int width) {
+    /** Measuring words takes long, and a layout asks for one width and another again and again. */
+    private void measure() {
         Font font = type.font();
-        if (!font.equals(brokenIn) || broken.size() > MOST_WIDTHS) {
-            broken.clear();
-            brokenIn = font;
+        if (!font.equals(measuredIn)) {
+            measuredIn = font;
+            heights.clear();
+            drawnAt = -1;
+            paragraphs = Stream.of(text.split("\n"))
+                    .filter(paragraph -> !paragraph.isBlank())
+                    .map(this::paragraph)
+                    .toList();
         }
-        return broken.computeIfAbsent(width, this::breakLines);
     }
 
-    private List<TextLayout> breakLines(int width) {
-        List<TextLayout> lines = new ArrayList<>();
-        for (String paragraph : text.split("\n")) {
-            if (!paragraph.isBlank()) {
-                lines.addAll(broken(paragraph, Math.max(width, Space.of(4))));
-            }
-        }
-        return lines;
+    private Paragraph paragraph(String words) {
+        AttributedString styled = styled(words);
+        return new Paragraph(
+                new LineBreakMeasurer(styled.getIterator(), CONTEXT),
+                styled.getIterator().getEndIndex());
     }
 
-    private List<TextLayout> broken(String paragraph, int width) {
-        AttributedString styled = styled(paragraph);
-        LineBreakMeasurer measurer = new LineBreakMeasurer(styled.getIterator(), CONTEXT);
-        List<TextLayout> lines = new ArrayList<>();
-        int end = styled.getIterator().getEndIndex();
-        while (measurer.getPosition() < end) {
-            lines.add(measurer.nextLayout(width));
+    private int countLines(int width) {
+        return paragraphs.stream()
+                .mapToInt(paragraph -> paragraph.lines(atLeast(width)))
+                .sum();
+    }
+
+    private List<TextLayout> lines(int width) {
+        measure();
+        if (drawnAt != width) {
+            drawnAt = width;
+            drawn = paragraphs.stream()
+                    .flatMap(paragraph -> paragraph.broken(atLeast(width)).stream())
+                    .toList();
         }
-        return lines;
+        return drawn;
+    }
+
+    private static int atLeast(int width) {
+        return Math.max(width, Space.of(4));
     }
 
     private AttributedString styled(String paragraph) {

@@ -39,16 +39,23 @@ public final class TwoCards extends JPanel implements Flowing, Scrollable {
     }
 
     private boolean beside(int width) {
-        Container parent = getParent();
-        int height = parent == null ? getHeight() : parent.getHeight();
-        return width >= Space.points(LEAST_BESIDE) && height >= Space.points(LEAST_HEIGHT);
+        return width >= Space.points(LEAST_BESIDE) && pageHeight() >= Space.points(LEAST_HEIGHT);
+    }
+
+    /** While what it scrolls in has no height yet, the page around that has. */
+    private int pageHeight() {
+        Container around = getParent();
+        while (around != null && around.getHeight() == 0) {
+            around = around.getParent();
+        }
+        return around == null ? getHeight() : around.getHeight();
     }
 
     /** Beside each other they are as high as the page, whatever is in them. */
     @Override
     public int heightFor(int width) {
         return beside(width)
-                ? getParent() == null ? getHeight() : getParent().getHeight()
+                ? pageHeight()
                 : Flowing.heightOf(first, width)
                         + second.map(card -> Space.points(GAP) + Flowing.heightOf(card, width))
                                 .orElse(0);
