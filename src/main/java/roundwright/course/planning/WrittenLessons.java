@@ -128,7 +128,8 @@ public final class WrittenLessons {
     private static boolean isIn(List<RoundRange> ranges, PlanItem item) {
         return item.round().isPresent()
                 && ranges.stream()
-                        .anyMatch(range -> range.contains(item.part(), item.round().getAsInt()));
+                        .anyMatch(range ->
+                                range.contains(item.part(), item.round().getAsInt()));
     }
 
     private void addSlots(List<Lesson> lessons, List<Integer> starts) {

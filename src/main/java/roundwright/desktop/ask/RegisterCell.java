@@ -8,9 +8,8 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.Optional;
 import javax.swing.JTable;
-import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Cut;
-import roundwright.desktop.look.Painted;
+import roundwright.desktop.look.PaintedCell;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -18,11 +17,12 @@ import roundwright.group.Attendance;
 import roundwright.wording.Wording;
 
 /** Paints a name of the register, or a way to have been there with a ring that is filled where it holds. */
-final class RegisterCell extends Painted implements TableCellRenderer {
+final class RegisterCell extends PaintedCell {
     private static final Wording WORDS = Wording.of("desktop");
     private static final double RING = 13;
 
     private final RegisterTable register;
+    private int row;
     private String words = "";
     private boolean mark;
     private boolean chosen;
@@ -34,15 +34,20 @@ final class RegisterCell extends Painted implements TableCellRenderer {
 
     @Override
     public Component getTableCellRendererComponent(
-            JTable table, Object value, boolean selected, boolean hasFocus, int row, int column) {
+            JTable table, Object value, boolean selected, boolean hasFocus, int rowIndex, int column) {
+        row = rowIndex;
         Optional<Attendance> way = RegisterTable.way(column);
         mark = way.isPresent();
         chosen = register.chosen(row, column);
         focused = selected && register.hasFocus();
         words = way.map(RegisterTable::words).orElseGet(() -> register.name(row));
-        String told = chosen ? WORDS.say("register-chosen", words) : words;
-        getAccessibleContext().setAccessibleName(mark ? register.name(row) + ": " + told : words);
         return this;
+    }
+
+    @Override
+    protected String told() {
+        String told = chosen ? WORDS.say("register-chosen", words) : words;
+        return mark ? register.name(row) + ": " + told : words;
     }
 
     @Override

@@ -9,17 +9,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import javax.swing.JTable;
-import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Figures;
 import roundwright.desktop.look.Mark;
-import roundwright.desktop.look.Painted;
+import roundwright.desktop.look.PaintedCell;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.group.RoundStanding;
 
 /** Paints one student's count of one round: the number, its mark, the difference; what is being typed instead, where it is. */
-final class CountCellView extends Painted implements TableCellRenderer {
+final class CountCellView extends PaintedCell {
     private static final double MARK = 11;
     private static final double NUMBER_RIGHT = 44;
     private static final double MARK_LEFT = 38;
@@ -39,10 +38,14 @@ final class CountCellView extends Painted implements TableCellRenderer {
     public Component getTableCellRendererComponent(
             JTable table, Object value, boolean selected, boolean hasFocus, int row, int column) {
         cell = (RoundStanding) value;
-        chosen = row == presenter.chosenRow() && column == presenter.chosenColumn();
+        chosen = presenter.chosen(row, column);
         focused = table.hasFocus();
-        getAccessibleContext().setAccessibleName(CountWords.of(cell));
         return this;
+    }
+
+    @Override
+    protected String told() {
+        return CountWords.of(cell);
     }
 
     @Override

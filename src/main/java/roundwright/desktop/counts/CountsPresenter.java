@@ -142,6 +142,16 @@ public final class CountsPresenter {
         return words.length() <= LONGEST_LOG ? words : words.substring(0, LONGEST_LOG) + "…";
     }
 
+    /** Whether the student of a row is chosen: told without looking through all of them, for every row that is painted asks. */
+    public boolean chosen(int row) {
+        return desk.student().filter(rows().get(row)::equals).isPresent();
+    }
+
+    /** Whether a cell is chosen. */
+    public boolean chosen(int row, int column) {
+        return chosen(row) && column == chosenColumn();
+    }
+
     public int chosenRow() {
         return desk.student().map(student -> rows().indexOf(student)).orElse(-1);
     }

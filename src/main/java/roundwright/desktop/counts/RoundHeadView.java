@@ -7,16 +7,15 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import javax.swing.JTable;
-import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Figures;
-import roundwright.desktop.look.Painted;
+import roundwright.desktop.look.PaintedCell;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.group.RoundPlace;
 
 /** Paints the head of a round's column: its number, and below it the count to reach. */
-final class RoundHeadView extends Painted implements TableCellRenderer {
+final class RoundHeadView extends PaintedCell {
     private static final double HEIGHT = 46;
     private static final double NUMBER_RIGHT = 44;
 
@@ -44,6 +43,11 @@ final class RoundHeadView extends Painted implements TableCellRenderer {
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(Space.of(8), Space.points(HEIGHT));
+    }
+
+    @Override
+    protected String told() {
+        return above + ", " + below;
     }
 
     @Override

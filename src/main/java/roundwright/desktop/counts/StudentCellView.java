@@ -6,15 +6,14 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import javax.swing.JTable;
-import javax.swing.table.TableCellRenderer;
-import roundwright.desktop.look.Painted;
+import roundwright.desktop.look.PaintedCell;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.group.Student;
 
 /** Paints a student's name with what is worth knowing beside it. */
-final class StudentCellView extends Painted implements TableCellRenderer {
+final class StudentCellView extends PaintedCell {
     private final transient CountsPresenter presenter;
     private String name = "";
     private String remark = "";
@@ -30,9 +29,13 @@ final class StudentCellView extends Painted implements TableCellRenderer {
         Student student = (Student) value;
         name = presenter.name(student);
         remark = presenter.remark(student);
-        chosen = row == presenter.chosenRow();
-        getAccessibleContext().setAccessibleName(remark.isEmpty() ? name : name + ", " + remark);
+        chosen = presenter.chosen(row);
         return this;
+    }
+
+    @Override
+    protected String told() {
+        return remark.isEmpty() ? name : name + ", " + remark;
     }
 
     @Override

@@ -9,18 +9,17 @@ import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import javax.swing.JTable;
-import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Bar;
 import roundwright.desktop.look.Cut;
 import roundwright.desktop.look.Figures;
-import roundwright.desktop.look.Painted;
+import roundwright.desktop.look.PaintedCell;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.wording.Wording;
 
 /** Paints a cell of the lessons' table: the title with its remark, the date, the rounds, what is new, the minutes. */
-final class LessonCells extends Painted implements TableCellRenderer {
+final class LessonCells extends PaintedCell {
     private static final Wording WORDS = Wording.of("desktop");
     private static final double PAD = 8;
     private static final double MORE = 32;
@@ -44,8 +43,12 @@ final class LessonCells extends Painted implements TableCellRenderer {
         column = LessonColumn.values()[columnIndex];
         chosen = rowIndex == presenter.chosen();
         current = rowIndex == presenter.current();
-        getAccessibleContext().setAccessibleName(column.told(row));
         return this;
+    }
+
+    @Override
+    protected String told() {
+        return column.told(row);
     }
 
     @Override

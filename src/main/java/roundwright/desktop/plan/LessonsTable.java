@@ -12,9 +12,8 @@ import java.util.function.IntConsumer;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
-import javax.swing.table.TableCellRenderer;
 import roundwright.desktop.look.Keys;
-import roundwright.desktop.look.Painted;
+import roundwright.desktop.look.PaintedCell;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -190,7 +189,7 @@ final class LessonsTable extends JTable {
         }
     }
 
-    private static final class Head extends Painted implements TableCellRenderer {
+    private static final class Head extends PaintedCell {
         private String heading = "";
         private boolean right;
 
@@ -205,6 +204,11 @@ final class LessonsTable extends JTable {
         @Override
         public Dimension getPreferredSize() {
             return new Dimension(Space.of(8), Space.points(32));
+        }
+
+        @Override
+        protected String told() {
+            return heading;
         }
 
         @Override

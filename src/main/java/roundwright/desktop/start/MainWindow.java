@@ -26,6 +26,7 @@ import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.window.Frame;
 import roundwright.desktop.window.MainPanel;
+import roundwright.desktop.work.Task;
 import roundwright.desktop.work.Work;
 import roundwright.wording.Wording;
 
@@ -82,9 +83,24 @@ final class MainWindow implements Frame {
                 .orElse(WORDS.say("window-title")));
     }
 
-    /** The icon is drawn when the first page is there. */
+    /** The icon is fetched when the first page is there. */
     void showIcon() {
-        frame.setIconImages(ICON_SIDES.stream().map(MainWindow::icon).toList());
+        looks.submit(new Task<List<Image>>() {
+            @Override
+            public List<Image> away() {
+                return ICON_SIDES.stream().map(MainWindow::icon).toList();
+            }
+
+            @Override
+            public void here(List<Image> images) {
+                frame.setIconImages(images);
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                // the window has the system's icon
+            }
+        });
     }
 
     private static Image icon(int side) {
@@ -175,7 +191,7 @@ final class MainWindow implements Frame {
         if (!job.printDialog()) {
             return;
         }
-        longWork.submit(new roundwright.desktop.work.Task<Void>() {
+        longWork.submit(new Task<Void>() {
             @Override
             public Void away() throws PrinterException {
                 job.print();
@@ -216,7 +232,7 @@ final class MainWindow implements Frame {
         LookSettings look =
                 new LookSettings(theme, Theme.zoom(), Optional.of(frame.getBounds()), Optional.of(Versions.newest()));
         Path folder = folders.settings();
-        looks.submit(new roundwright.desktop.work.Task<Void>() {
+        looks.submit(new Task<Void>() {
             @Override
             public Void away() {
                 look.write(folder);
