@@ -11,12 +11,13 @@ import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import roundwright.course.calendar.CourseEvent;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /** Dates, times, weekdays and zones as people type them, and a lesson's date as they read it. */
 final class DateArguments {
     private static final Wording WORDS = Wording.of("command");
-    private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm", Locale.UK);
+    private static final DateTimeFormatter SHOWN = Dates.as("EEEE d MMMM uuuu, HH:mm");
     private static final int FEWEST_LETTERS = 2;
 
     private DateArguments() {}

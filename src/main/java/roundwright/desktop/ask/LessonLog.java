@@ -2,9 +2,9 @@ package roundwright.desktop.ask;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import roundwright.group.Session;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 import roundwright.workbook.GroupView;
 
@@ -16,7 +16,7 @@ import roundwright.workbook.GroupView;
  */
 public record LessonLog(LocalDate date, String reached, String remember) {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("EEEE d MMMM");
 
     /** Of the last session before a day; empty where there was none, or nothing was written of it. */
     public static Optional<LessonLog> before(GroupView group, LocalDate day) {

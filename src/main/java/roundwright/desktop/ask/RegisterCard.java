@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -21,6 +20,7 @@ import roundwright.group.Session;
 import roundwright.group.SessionId;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 import roundwright.workbook.Edit;
 import roundwright.workbook.GroupView;
@@ -33,7 +33,7 @@ import roundwright.workbook.Several;
  */
 public final class RegisterCard extends AskCard {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("EEEE d MMMM");
 
     /** A session to be marked; it may not be in the file yet. */
     private record Choice(Optional<SessionId> id, LocalDate date, OptionalInt lesson) {

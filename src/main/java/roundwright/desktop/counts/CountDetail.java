@@ -4,7 +4,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.Names;
@@ -14,6 +13,7 @@ import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Standing;
 import roundwright.group.Student;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /**
@@ -29,8 +29,7 @@ import roundwright.wording.Wording;
 public record CountDetail(
         String headline, RoundStanding cell, String below, String line, List<String> history, String note) {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final DateTimeFormatter WHEN =
-            DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.UK).withZone(ZoneId.systemDefault());
+    private static final DateTimeFormatter WHEN = Dates.as("EEE d MMM, HH:mm").withZone(ZoneId.systemDefault());
 
     public CountDetail {
         history = List.copyOf(history);

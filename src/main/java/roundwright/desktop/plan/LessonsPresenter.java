@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import roundwright.course.Lesson;
 import roundwright.course.planning.ItemWords;
@@ -14,12 +13,13 @@ import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.planning.ChosenLesson;
 import roundwright.desktop.planning.LessonDates;
 import roundwright.desktop.planning.LessonWords;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /** The lessons of the course in hand as a table of rows. */
 public final class LessonsPresenter {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("EEE d MMM");
 
     private final Desk desk;
     private final ChosenLesson chosen;

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -25,6 +24,7 @@ import roundwright.mistakes.Forecast;
 import roundwright.mistakes.chain.PatternStory;
 import roundwright.mistakes.story.Rates;
 import roundwright.store.KeptCourse;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /**
@@ -36,7 +36,7 @@ import roundwright.wording.Wording;
  */
 record RestOfCourse(Question question, GroupNow now, Replanning rest, Plan whole) {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("d MMMM");
 
     /**
      * One who takes the course.

@@ -19,6 +19,7 @@ import roundwright.course.calendar.Meeting;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.work.Task;
 import roundwright.group.Group;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 import roundwright.workbook.Edit;
 import roundwright.workbook.GroupEdit;
@@ -29,8 +30,8 @@ import roundwright.workbook.WholeFile;
 /** Keeps a group's run in the file, and saves it as a calendar file. */
 final class RunKeeping {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.UK);
-    private static final DateTimeFormatter END = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("EEEE d MMMM yyyy, HH:mm");
+    private static final DateTimeFormatter END = Dates.as("HH:mm");
 
     private final Desk desk;
     private final Function<String, Optional<Path>> target;

@@ -2,10 +2,8 @@ package roundwright.desktop.safety;
 
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -16,6 +14,7 @@ import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Prose;
 import roundwright.store.Backup;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /** The dated copies of the file: where they are, what going back to one would change, and going back. */
@@ -71,7 +70,7 @@ final class BackupsCard extends AskCard {
     }
 
     private static String words(Backup backup) {
-        return DateTimeFormatter.ofPattern("EEEE d MMMM uuuu, HH:mm", Locale.UK)
+        return Dates.as("EEEE d MMMM uuuu, HH:mm")
                 .withZone(ZoneId.systemDefault())
                 .format(backup.when());
     }

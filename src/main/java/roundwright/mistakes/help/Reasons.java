@@ -20,12 +20,13 @@ import roundwright.mistakes.Sentences;
 import roundwright.mistakes.State;
 import roundwright.mistakes.help.Reason.Ground;
 import roundwright.mistakes.learning.LearnedRates;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /** Looks through what is known of one student for reasons to help. */
 final class Reasons {
     private static final Wording WORDS = Wording.of("mistakes");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("EEEE d MMMM");
     private static final int SESSIONS_WITHOUT_PROGRESS = 2;
     private static final int ROUNDS_GONE_ON = 2;
     private static final int COUNTS_OF_A_DRIFT = 4;

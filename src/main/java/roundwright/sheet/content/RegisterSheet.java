@@ -11,12 +11,13 @@ import roundwright.group.Session;
 import roundwright.group.Student;
 import roundwright.sheet.markup.Element;
 import roundwright.sheet.style.SheetStyle;
+import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
 /** The register: students by lessons, with the marks that there are and boxes for the rest. */
 public final class RegisterSheet {
     private static final Wording WORDS = Wording.of("sheet");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
+    private static final DateTimeFormatter DAY = Dates.as("d MMM");
     private static final int EMPTY_ROWS = 14;
     private static final int MOST_UPRIGHT = 9;
 
