@@ -1,9 +1,10 @@
 package roundwright.desktop.strip;
 
 import java.awt.Color;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +33,7 @@ public enum Wool {
     QUIET4;
 
     private static final Pattern WORD = Pattern.compile("\\p{L}+");
+    private static final Map<String, Wool> BY_WORD = byWord();
     private static final List<Wool> QUIET = List.of(QUIET1, QUIET2, QUIET3, QUIET4);
 
     private final List<String> words;
@@ -52,13 +54,22 @@ public enum Wool {
     /** The first colour that a text names: "Change to red." is RED. */
     public static Optional<Wool> named(String text) {
         Matcher word = WORD.matcher(text.toLowerCase(Locale.ROOT));
-        return word.results()
-                .map(match -> byWord(match.group()))
-                .flatMap(Optional::stream)
-                .findFirst();
+        while (word.find()) {
+            Wool named = BY_WORD.get(word.group());
+            if (named != null) {
+                return Optional.of(named);
+            }
+        }
+        return Optional.empty();
     }
 
-    private static Optional<Wool> byWord(String word) {
-        return Arrays.stream(values()).filter(wool -> wool.words.contains(word)).findFirst();
+    private static Map<String, Wool> byWord() {
+        Map<String, Wool> found = new HashMap<>();
+        for (Wool wool : values()) {
+            for (String word : wool.words) {
+                found.putIfAbsent(word, wool);
+            }
+        }
+        return found;
     }
 }
