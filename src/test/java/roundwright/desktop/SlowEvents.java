@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 
 /**
  * An event queue that finds events which keep the window from answering. What counts is the processor's time and the time spent waiting,
- * so that whatever else the machine does meanwhile counts for nothing. Where the event thread was is told with each.
+ * so that whatever else the machine does meanwhile counts for nothing; nor does it count when the system's own window server is waited
+ * for. Where the event thread was is told with each.
  */
 final class SlowEvents extends EventQueue {
     private static final long LOOK_EVERY = 10;
@@ -22,6 +23,7 @@ final class SlowEvents extends EventQueue {
     private volatile Thread busy;
     private volatile String doing = "";
     private volatile StackTraceElement[] seen = {};
+    private volatile double waitedForTheSystem;
 
     /** Finds events that take longer than so many milliseconds. */
     SlowEvents(double longest) {
@@ -44,43 +46,56 @@ final class SlowEvents extends EventQueue {
     @Override
     protected void dispatchEvent(AWTEvent event) {
         boolean outermost = busy == null;
-        double before = spent();
+        double worked = worked();
+        double waited = waited();
         if (outermost) {
             seen = new StackTraceElement[0];
+            waitedForTheSystem = 0;
             busy = Thread.currentThread();
         }
         try {
             super.dispatchEvent(event);
         } finally {
-            double spent = spent() - before;
             if (outermost) {
                 busy = null;
-                if (spent > longest && !fetchesFromTheSystem()) {
+                double spent = worked() - worked + Math.max(0, waited() - waited - waitedForTheSystem);
+                if (spent > longest) {
                     found.add("%s: %.0f ms in %s".formatted(doing, spent, place()));
                 }
             }
         }
     }
 
-    /** What lies on the clipboard is fetched from the system's own window server, and pasting waits for it. */
-    private boolean fetchesFromTheSystem() {
-        return Stream.of(seen)
+    /**
+     * What lies on the clipboard is fetched from the window server, and pasting waits for it; the hands' own waiting for the window to be
+     * idle is an event, too; and while they press a key they keep the door to the server shut.
+     */
+    private static boolean waitsForTheSystem(StackTraceElement... stack) {
+        return Stream.of(stack)
                 .anyMatch(frame -> frame.getClassName().startsWith("sun.awt.datatransfer")
-                        || frame.getClassName().startsWith("sun.awt.X11.XClipboard"));
+                        || frame.getClassName().startsWith("sun.awt.X11.XClipboard")
+                        || frame.getClassName().startsWith("sun.awt.SunToolkit$")
+                        || frame.getMethodName().equals("awtLock"));
     }
 
-    private double spent() {
+    private double worked() {
+        return threads.getCurrentThreadCpuTime() / 1e6;
+    }
+
+    private double waited() {
         ThreadInfo info = threads.getThreadInfo(Thread.currentThread().getId());
-        return threads.getCurrentThreadCpuTime() / 1e6 + info.getBlockedTime() + info.getWaitedTime();
+        return info.getBlockedTime() + info.getWaitedTime();
     }
 
     private void watch() {
         try {
             while (true) {
+                long before = System.nanoTime();
                 Thread.sleep(LOOK_EVERY);
                 Thread now = busy;
                 if (now != null) {
                     seen = now.getStackTrace();
+                    waitedForTheSystem += waitsForTheSystem(seen) ? (System.nanoTime() - before) / 1e6 : 0;
                 }
             }
         } catch (InterruptedException stopped) {
