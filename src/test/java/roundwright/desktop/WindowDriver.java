@@ -50,7 +50,11 @@ final class WindowDriver implements AutoCloseable {
                         .filter(window -> window instanceof JFrame && window.isShowing())
                         .map(JFrame.class::cast)
                         .findFirst());
-        await("the focus", () -> Optional.ofNullable(frame.isActive() ? frame : null));
+        await(
+                "the focus",
+                () -> Stream.concat(Stream.of(frame), Stream.of(frame.getOwnedWindows()))
+                        .filter(Window::isActive)
+                        .findFirst());
     }
 
     /** Uses of the screen away from the event thread. */

@@ -2,94 +2,101 @@ package roundwright.desktop.start;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JFrame;
-import javax.swing.JOptionPane;
-import roundwright.store.Backup;
+import roundwright.desktop.safety.DamageCard;
+import roundwright.desktop.safety.ToldCard;
+import roundwright.desktop.work.Task;
+import roundwright.desktop.work.Work;
 import roundwright.store.StoreException;
 import roundwright.wording.Wording;
 import roundwright.workbook.Mending;
 
-/** What the person can choose when their file is damaged: go on with a backup, save what can be read, or leave it. */
+/** A file that could not be opened: the person is told, and chooses what is done about a damaged one. */
 final class Damage {
     private static final Wording WORDS = Wording.of("desktop");
 
-    private final JFrame frame;
+    private final CardDialog dialog;
+    private final Work work = Work.queue();
     private final Path file;
     private final Clock clock;
+    private final Runnable leave;
 
-    Damage(JFrame frame, Path file, Clock clock) {
-        this.frame = frame;
+    /** @param leave what comes when the file is not opened */
+    Damage(JFrame frame, Path file, Clock clock, Runnable leave) {
+        this.dialog = new CardDialog(frame, leave);
         this.file = file;
         this.clock = clock;
+        this.leave = leave;
     }
 
-    /** Asks, and does what was chosen; whether the file can be opened again. */
-    boolean mended(String sentence, Path backups) {
-        try {
-            Optional<Backup> backup = Mending.newestGood(file, backups);
-            List<String> choices = new ArrayList<>();
-            backup.ifPresent(found -> choices.add(WORDS.say("damage-backup", day(found))));
-            choices.add(WORDS.say("damage-rescue"));
-            choices.add(WORDS.say("damage-leave"));
-            int chosen = ask(sentence, choices);
-            boolean withBackup = backup.isPresent() && chosen == 0;
-            if (!withBackup && chosen != choices.size() - 2) {
-                return false;
+    /** Tells why the file cannot be opened. */
+    void tell(String sentence) {
+        told(WORDS.say("cannot-open-head"), List.of(sentence), WORDS.say("close"), leave);
+    }
+
+    /**
+     * Asks what shall be done about a damaged file, and does it.
+     *
+     * @param backups the folder of the file's backups
+     * @param again opens the file again when it is mended
+     */
+    void mend(String sentence, Path backups, Runnable again) {
+        submit(
+                () -> Mending.newestGood(file, backups),
+                backup -> dialog.ask(new DamageCard(
+                        sentence,
+                        backup,
+                        found -> submit(
+                                () -> Mending.fromBackup(file, found.file(), clock.instant()),
+                                mended -> tell(mended, again)),
+                        () -> submit(() -> Mending.rescue(file, clock.instant()), mended -> tell(mended, again)),
+                        this::leave)));
+    }
+
+    private void leave() {
+        dialog.close();
+        leave.run();
+    }
+
+    private void tell(Mending.Mended mended, Runnable again) {
+        List<String> sentences = new ArrayList<>(mended.told());
+        sentences.add(WORDS.say("damage-kept", mended.damaged()));
+        told(WORDS.say("damage-mended"), sentences, WORDS.say("damage-open"), again);
+    }
+
+    private void told(String heading, List<String> sentences, String answer, Runnable then) {
+        dialog.ask(new ToldCard(heading, sentences, answer, () -> {
+            dialog.close();
+            work.close();
+            then.run();
+        }));
+    }
+
+    private <R> void submit(Away<R> away, Consumer<R> here) {
+        dialog.close();
+        work.submit(new Task<R>() {
+            @Override
+            public R away() throws StoreException {
+                return away.run();
             }
-            tell(
-                    withBackup
-                            ? Mending.fromBackup(file, backup.get().file(), clock.instant())
-                            : Mending.rescue(file, clock.instant()));
-            return true;
-        } catch (StoreException failure) {
-            say(String.valueOf(failure.getMessage()));
-            return false;
-        }
+
+            @Override
+            public void here(R result) {
+                here.accept(result);
+            }
+
+            @Override
+            public void failed(Exception failure) {
+                tell(String.valueOf(failure.getMessage()));
+            }
+        });
     }
 
-    private int ask(String sentence, List<String> choices) {
-        return JOptionPane.showOptionDialog(
-                frame,
-                lines(sentence + "\n\n" + WORDS.say("damage-ask")),
-                WORDS.say("window-title"),
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.WARNING_MESSAGE,
-                null,
-                choices.toArray(),
-                choices.get(0));
-    }
-
-    private void tell(Mending.Mended mended) {
-        List<String> said = new ArrayList<>(mended.told());
-        said.add(WORDS.say("damage-kept", mended.damaged()));
-        say(String.join("\n", said));
-    }
-
-    private void say(String text) {
-        JOptionPane.showMessageDialog(frame, lines(text), WORDS.say("window-title"), JOptionPane.INFORMATION_MESSAGE);
-    }
-
-    /** A dialog breaks no lines by itself. */
-    private static Object lines(String text) {
-        javax.swing.JTextArea area = new javax.swing.JTextArea(text, 0, 60);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        area.setEditable(false);
-        area.setOpaque(false);
-        area.getAccessibleContext().setAccessibleName(text);
-        area.setSize(area.getPreferredSize().width, Short.MAX_VALUE);
-        return area;
-    }
-
-    private static String day(Backup backup) {
-        return DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK)
-                .withZone(ZoneId.systemDefault())
-                .format(backup.when());
+    /** What is done away from the event thread. */
+    private interface Away<R> {
+        R run() throws StoreException;
     }
 }

@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import roundwright.desktop.ask.Versions;
 import roundwright.desktop.desk.Desk;
@@ -114,16 +113,18 @@ public final class Start {
         boolean foreseen = reason instanceof StoreException;
         String sentence = WORDS.say("cannot-open", foreseen ? reason.getMessage() : WORDS.say("unforeseen"));
         System.err.println(sentence);
-        if (reason instanceof StoreException.Damaged
-                && new Damage(window.frame(), file, Clock.systemDefaultZone()).mended(sentence, folders.backups())) {
-            open(window, CompletableFuture.supplyAsync(() -> Opened.of(workbook(Optional.of(file), folders), false)));
-            return;
+        Damage damage = new Damage(window.frame(), file, Clock.systemDefaultZone(), window.frame()::dispose);
+        if (reason instanceof StoreException.Damaged) {
+            damage.mend(
+                    sentence,
+                    folders.backups(),
+                    () -> open(
+                            window,
+                            CompletableFuture.supplyAsync(
+                                    () -> Opened.of(workbook(Optional.of(file), folders), false))));
+        } else {
+            damage.tell(sentence);
         }
-        if (!(reason instanceof StoreException.Damaged)) {
-            JOptionPane.showMessageDialog(
-                    window.frame(), sentence, WORDS.say("window-title"), JOptionPane.WARNING_MESSAGE);
-        }
-        window.frame().dispose();
     }
 
     private static void watch() {
