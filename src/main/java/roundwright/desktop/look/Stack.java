@@ -5,17 +5,15 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager2;
-import java.awt.Rectangle;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import javax.swing.JPanel;
-import javax.swing.Scrollable;
 
 /**
  * Components one below the other, each as wide as the stack and as high as it needs at that width. The distance above each is
  * given when it is added, in steps of the grid.
  */
-public class Stack extends JPanel implements Flowing, Scrollable {
+public class Stack extends JPanel implements ScrollsDown {
     private static final int NATURAL_WIDTH = 46;
 
     /** Draws nothing of its own: what is behind it shows. */
@@ -35,26 +33,6 @@ public class Stack extends JPanel implements Flowing, Scrollable {
     public int heightFor(int width) {
         Insets insets = getInsets();
         return ((Below) getLayout()).height(this, width - insets.left - insets.right) + insets.top + insets.bottom;
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return Space.of(3);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return Math.max(Space.of(3), visible.height - Space.of(4));
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
     }
 
     @Override

@@ -2,17 +2,15 @@ package roundwright.desktop.look;
 
 import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.Scrollable;
 
 /**
  * Two cards: side by side, each as high as the page and scrolling inside; in a narrow window, or with large type, one below the
  * other, and the page scrolls.
  */
-public final class TwoCards extends JPanel implements Flowing, Scrollable {
+public final class TwoCards extends JPanel implements ScrollsDown {
     private static final double LEAST_BESIDE = 800;
     private static final double LEAST_HEIGHT = 250;
     private static final double GAP = 16;
@@ -80,26 +78,6 @@ public final class TwoCards extends JPanel implements Flowing, Scrollable {
             first.setBounds(0, 0, width, height);
             second.ifPresent(card -> card.setBounds(0, height + gap, width, Flowing.heightOf(card, width)));
         }
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return Space.of(3);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return Math.max(Space.of(3), visible.height - Space.of(4));
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
     }
 
     @Override

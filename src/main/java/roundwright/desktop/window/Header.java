@@ -72,9 +72,9 @@ final class Header extends JPanel {
         int button = Space.points(BUTTON);
         int buttons = 3 * button;
         boolean roomy =
-                course.shortWidth() + pages.widthFor(false) + buttons + Space.points(FIELD) + 4 * gap <= getWidth();
+                course.shortWidth() + pages.widthOfWords() + buttons + Space.points(FIELD) + 4 * gap <= getWidth();
         int finder = roomy ? Space.points(FIELD) : button;
-        boolean words = course.shortWidth() + pages.widthFor(false) + buttons + finder + 3 * gap <= getWidth();
+        boolean words = course.shortWidth() + pages.widthOfWords() + buttons + finder + 3 * gap <= getWidth();
         pages.setNarrow(!words);
         int right = getWidth();
         right = place(more, right, button, 0);
