@@ -22,6 +22,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundwright.desktop.look.Contrast;
+import roundwright.desktop.look.Sight;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.window.MainPanel;
 
@@ -104,7 +105,8 @@ class FocusTest {
     }
 
     private void look(MainPanel panel, JComponent component, Theme theme, List<String> unseen) {
-        component.scrollRectToVisible(
+        Sight.bring(
+                component,
                 component instanceof JTable table
                         ? table.getCellRect(table.getSelectedRow(), table.getSelectedColumn(), true)
                         : new Rectangle(component.getSize()));

@@ -2,6 +2,7 @@ package roundwright.desktop.window;
 
 import java.awt.BorderLayout;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.beans.PropertyChangeListener;
 import java.util.EnumMap;
 import java.util.Map;
@@ -26,6 +27,7 @@ import roundwright.desktop.desk.Page;
 import roundwright.desktop.insight.Insights;
 import roundwright.desktop.look.FirstFocus;
 import roundwright.desktop.look.Flowing;
+import roundwright.desktop.look.Sight;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Theme;
 import roundwright.desktop.look.Tone;
@@ -105,10 +107,9 @@ public final class MainPanel extends JPanel implements Asking {
     /** Whatever gets the focus is scrolled into sight. */
     private void follow(java.beans.PropertyChangeEvent event) {
         if (event.getNewValue() instanceof JComponent focused
-                && focused.getParent() instanceof JComponent parent
                 && SwingUtilities.isDescendingFrom(focused, this)
                 && !(focused instanceof javax.swing.JTable)) {
-            parent.scrollRectToVisible(focused.getBounds());
+            Sight.bring(focused, new Rectangle(focused.getSize()));
         }
     }
 
