@@ -57,6 +57,12 @@ public class AskCard extends PageCard implements Question {
         return width;
     }
 
+    /** A question is as high as it is long. */
+    @Override
+    protected double leastBody() {
+        return 0;
+    }
+
     @Override
     public JComponent first() {
         return first;

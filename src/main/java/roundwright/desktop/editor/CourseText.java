@@ -4,6 +4,7 @@ import java.awt.Graphics;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import javax.swing.JScrollPane;
+import javax.swing.border.Border;
 import org.fife.ui.rsyntaxtextarea.RSyntaxDocument;
 import org.fife.ui.rsyntaxtextarea.RSyntaxTextArea;
 import org.fife.ui.rsyntaxtextarea.parser.AbstractParser;
@@ -14,6 +15,7 @@ import org.fife.ui.rsyntaxtextarea.parser.ParserNotice;
 import roundwright.course.file.FileProblem;
 import roundwright.desktop.look.FocusEdge;
 import roundwright.desktop.look.Keys;
+import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.notation.Span;
@@ -60,6 +62,10 @@ final class CourseText extends RSyntaxTextArea {
     }
 
     private void dress() {
+        // the library finds the place of a line by the margin, and paints it by the border: they must say the same
+        Border room = Space.pad(0.75, 1, 0.75, 1);
+        setBorder(room);
+        setMargin(room.getBorderInsets(this));
         setFont(Type.BODY.font());
         setBackground(Tone.SURFACE.color());
         setForeground(Tone.INK.color());

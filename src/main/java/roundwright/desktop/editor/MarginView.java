@@ -69,7 +69,7 @@ final class MarginView extends Painted {
 
     private void paintLine(Graphics2D graphics, int line, Rectangle2D place) {
         Font font = Type.SMALL.font();
-        double baseline = place.getY() + place.getHeight() * 0.76;
+        double baseline = place.getY() + text.getFontMetrics(text.getFont()).getMaxAscent();
         graphics.setColor(Tone.MUTED.color());
         Figures.paintRight(graphics, String.valueOf(line + 1), font, Space.points(NUMBERS - 6), baseline);
         MarginCount count = counts.get(line);

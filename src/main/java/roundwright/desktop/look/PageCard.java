@@ -85,7 +85,12 @@ public class PageCard extends Card implements Flowing {
         if (body instanceof JTable table) {
             height += table.getTableHeader().getPreferredSize().height + Space.of(2);
         }
-        return Math.max(height, Space.points(LEAST_BODY));
+        return Math.max(height, Space.points(leastBody()));
+    }
+
+    /** The height in points that is kept for what scrolls however little there is of it. */
+    protected double leastBody() {
+        return LEAST_BODY;
     }
 
     @Override

@@ -12,7 +12,9 @@ import javax.swing.JComboBox;
 import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Prose;
+import roundwright.desktop.look.Wrap;
 import roundwright.store.Backup;
 import roundwright.wording.Dates;
 import roundwright.wording.Wording;
@@ -39,12 +41,15 @@ final class BackupsCard extends AskCard {
         say(WORDS.say("backups-where", desk.workbook().backupFolder()));
         row(WORDS.say("backups-choose"), choice, "");
         body().below(1.5, change);
-        back = other(WORDS.say("backups-go-back"), this::goBack);
-        other(WORDS.say("backups-other-file"), () -> otherFile.get().ifPresent(this::add));
-        other(WORDS.say("backups-make"), this::make);
-        other(
+        Wrap deeds = body().below(1.5, new Wrap(1));
+        back = Buttons.quiet(WORDS.say("backups-go-back"), this::goBack);
+        deeds.add(back);
+        deeds.add(Buttons.quiet(
+                WORDS.say("backups-other-file"), () -> otherFile.get().ifPresent(this::add)));
+        deeds.add(Buttons.quiet(WORDS.say("backups-make"), this::make));
+        deeds.add(Buttons.quiet(
                 WORDS.say("backups-copy"),
-                () -> target.apply(WORDS.say("backups-copy-name")).ifPresent(this::copy));
+                () -> target.apply(WORDS.say("backups-copy-name")).ifPresent(this::copy)));
         answer(WORDS.say("close"), asking::close);
         back.setEnabled(false);
         choice.addActionListener(event -> compare());

@@ -70,7 +70,8 @@ final class NeedRow extends JPanel implements Flowing {
         int pad = Space.points(PAD);
         int left = left(getWidth());
         name.setBounds(-Space.points(6), pad - Space.points(5), left, Space.points(32));
-        where.setBounds(Space.points(1), pad + Space.points(26), left - Space.of(1), where.getPreferredSize().height);
+        int letters = name.getX() + name.getInsets().left;
+        where.setBounds(letters, pad + Space.points(26), left - Space.of(1), where.getPreferredSize().height);
         int width = getWidth() - left;
         words.setBounds(left, pad, width, words.heightFor(width));
     }

@@ -29,6 +29,7 @@ final class PreviewTable extends JTable {
     private static final int ROWS_SEEN = 6;
     private static final double COLUMN_WIDTH = 112;
     private static final double LINE = 26;
+    private static final double IN = 0.75;
 
     private boolean showing;
 
@@ -141,6 +142,7 @@ final class PreviewTable extends JTable {
             ColumnMatch match = ((Model) table.getModel()).match;
             boolean read =
                     row >= match.headingRows() && !match.columns().get(column).equals(Column.PASSED_OVER);
+            setBorder(Space.pad(0, IN, 0, IN));
             if (!selected) {
                 setForeground((read ? Tone.INK : Tone.MUTED).color());
             }
@@ -164,7 +166,7 @@ final class PreviewTable extends JTable {
             setFont(Type.SMALL_STRONG.font());
             setForeground((used ? Tone.PINE : Tone.MUTED).color());
             setBackground((chosen ? Tone.WASH : Tone.SURFACE).color());
-            setBorder(Space.pad(0.5, 0.75, 0.5, 0.75));
+            setBorder(Space.pad(0.5, IN, 0.5, IN));
             return this;
         }
     }
