@@ -80,12 +80,17 @@ public final class DeskOnFile implements AutoCloseable {
 
     /** The window's panel over this desk, with no window round it. */
     public MainPanel panel() {
-        return new MainPanel(desk, new Insights(desk, Work.atOnce()), new NoFrame()).begin();
+        return panel(Work.atOnce());
+    }
+
+    /** The same with its own queue for what takes long. */
+    public MainPanel panel(Work longWork) {
+        return new MainPanel(desk, new Insights(desk, Work.atOnce()), new NoFrame(longWork)).begin();
     }
 
     /** The same, but nothing is worked out about what the counts say: in the window that happens on another thread. */
     public MainPanel panelWithoutInsight() {
-        return new MainPanel(desk, new Insights(desk, Work.never()), new NoFrame()).begin();
+        return new MainPanel(desk, new Insights(desk, Work.never()), new NoFrame(Work.atOnce())).begin();
     }
 
     @Override
@@ -97,7 +102,7 @@ public final class DeskOnFile implements AutoCloseable {
         }
     }
 
-    private static final class NoFrame implements Frame {
+    private record NoFrame(Work longWork) implements Frame {
         @Override
         public Optional<Path> chooseFile() {
             return Optional.empty();
@@ -131,11 +136,6 @@ public final class DeskOnFile implements AutoCloseable {
         @Override
         public void print(java.awt.print.Pageable pages) {
             // there is no printer
-        }
-
-        @Override
-        public Work longWork() {
-            return Work.atOnce();
         }
 
         @Override

@@ -48,7 +48,7 @@ public final class BlockPaste {
     }
 
     /** Takes a text of cells parted by tabs. */
-    void take(String text) {
+    public void take(String text) {
         Optional<OpenCourse> course = desk.course();
         Optional<GroupView> group = desk.group();
         Optional<Student> student = desk.student();
