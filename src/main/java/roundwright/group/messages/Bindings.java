@@ -92,8 +92,7 @@ final class Bindings {
     }
 
     private boolean boundTo(Mark count, Mark label) {
-        return IntStream.range(count.after(), label.first())
-                .anyMatch(at -> Cues.is(Cue.BINDING, tokens.get(at).folded()));
+        return IntStream.range(count.after(), label.first()).anyMatch(at -> Cues.is(Cue.BINDING, tokens.get(at)));
     }
 
     /** "Dov 12 and Shira 11 on round 16": a count for each name, and the round once for all. */

@@ -86,6 +86,7 @@ final class ChatReader {
     private List<String> stamps() {
         return text.lines()
                 .limit(FIRST_LINES)
+                .filter(line -> Stamp.mayBeIn(line.substring(0, Math.min(LONGEST_LINE, line.length()))))
                 .map(this::senderOf)
                 .flatMap(Optional::stream)
                 .map(matcher -> matcher.group("stamp"))
@@ -98,7 +99,7 @@ final class ChatReader {
                 .limit(FIRST_LINES)
                 .filter(line -> line.length() <= LONGEST_LINE)
                 .map(NAME_ALONE::matcher)
-                .filter(matcher -> matcher.find() && known.test(matcher.group("name")))
+                .filter(matcher -> matcher.lookingAt() && known.test(matcher.group("name")))
                 .count();
     }
 
@@ -106,26 +107,28 @@ final class ChatReader {
         String start = line.length() > LONGEST_LINE ? line.substring(0, LONGEST_LINE) : line;
         return SENDERS.subList(0, 4).stream()
                 .map(pattern -> pattern.matcher(start))
-                .filter(Matcher::find)
-                .filter(matcher -> !DAY_WORD.matcher(matcher.group("name")).find())
+                .filter(Matcher::lookingAt)
+                .filter(matcher -> !DAY_WORD.matcher(matcher.group("name")).lookingAt())
                 .findFirst();
     }
 
     private void line(int from, int to) {
         String line = text.substring(from, Math.min(to, from + LONGEST_LINE));
-        if (line.stripLeading().startsWith(">") || QUOTE_BEGINS.matcher(line).find()) {
+        if (line.stripLeading().startsWith(">") || QUOTE_BEGINS.matcher(line).lookingAt()) {
             quoting |= !line.stripLeading().startsWith(">");
             quoted.add(new Span(from, to));
             return;
         }
-        if (headed(line, from, to)) {
+        boolean stamps = Stamp.mayBeIn(line);
+        if (headed(line, stamps, from, to)) {
             return;
         }
-        Optional<Matcher> found = senderOf(line).or(() -> bracketed(line));
+        Optional<Matcher> found = (stamps ? senderOf(line) : Optional.<Matcher>empty()).or(() -> bracketed(line));
         if (found.isPresent()) {
             boolean stamped = found.get().pattern() != SENDERS.get(4);
             begin(from, found.get(), stamped ? Optional.of(found.get().group("stamp")) : Optional.empty());
-        } else if (SYSTEM.stream().anyMatch(pattern -> pattern.matcher(line).find())) {
+        } else if (stamps
+                && SYSTEM.stream().anyMatch(pattern -> pattern.matcher(line).lookingAt())) {
             finish(from);
             begun = Math.min(to + 1, text.length());
         } else {
@@ -134,31 +137,35 @@ final class ChatReader {
     }
 
     private Optional<Matcher> bracketed(String line) {
-        return Optional.of(SENDERS.get(4).matcher(line)).filter(Matcher::find);
+        return Optional.of(SENDERS.get(4).matcher(line)).filter(Matcher::lookingAt);
     }
 
     private void unstamped(String line, int from, int to) {
         Matcher header = HEADER.matcher(line);
         Matcher alone = NAME_ALONE.matcher(line);
-        if (header.find()) {
+        if (header.lookingAt()) {
             header(header, from, to);
-        } else if (alone.find() && person.test(alone.group("name"))) {
+        } else if (alone.lookingAt() && person.test(alone.group("name"))) {
             begin(from, alone, Optional.empty());
         } else if (quoting) {
             quoted.add(new Span(from, to));
         }
     }
 
-    /** A stamp on a line of its own, with the name on the line before or after it. */
-    private boolean headed(String line, int from, int to) {
-        Matcher here = STAMP_LINE.matcher(line);
+    /**
+     * A stamp on a line of its own, with the name on the line before or after it.
+     *
+     * @param stamps whether there may be a stamp in the line
+     */
+    private boolean headed(String line, boolean stamps, int from, int to) {
         String next = lineAt(to + 1);
-        if (here.find() && NAME_LINE.matcher(next).find()) {
+        Matcher here = STAMP_LINE.matcher(line);
+        if (stamps && here.lookingAt() && NAME_LINE.matcher(next).lookingAt()) {
             begin(from, next, here.group("stamp"), to + 1 + next.length());
             return true;
         }
         Matcher below = STAMP_LINE.matcher(next);
-        if (NAME_LINE.matcher(line).find() && below.find()) {
+        if (NAME_LINE.matcher(line).lookingAt() && below.lookingAt()) {
             begin(from, line, below.group("stamp"), to + 1 + next.length());
             return true;
         }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundwright.notation.Span;
 
@@ -22,6 +23,9 @@ final class Conversation {
 
     private final List<PastedTable> tables;
 
+    /** Tables that end before the message at hand. */
+    private int passed;
+
     Conversation(Known known, List<PastedTable> tables) {
         this.known = known;
         this.tables = tables;
@@ -31,10 +35,7 @@ final class Conversation {
         Speaker speaker = speakers.computeIfAbsent(message.sender(), sender -> Speaker.of(sender, known.names()));
         List<Span> noise = new ArrayList<>(Noise.in(text, message.body()));
         noise.addAll(message.quoted());
-        List<PastedTable> inside = tables.stream()
-                .filter(table -> table.span().start() < message.body().end()
-                        && message.body().start() < table.span().end())
-                .toList();
+        List<PastedTable> inside = tablesIn(message.body());
         inside.forEach(table -> noise.add(table.span()));
         List<Token> tokens = Tokens.of(text, message.body());
         List<Mark> marks = Marker.mark(tokens, noise, known, speaker.students());
@@ -52,6 +53,16 @@ final class Conversation {
         reader.topic().ifPresent(rounds -> topic = rounds);
         oneRound(reader.readings());
         return findings;
+    }
+
+    /** Tables and messages both come in the order of the text: a table that ends before one message ends before all that follow. */
+    private List<PastedTable> tablesIn(Span body) {
+        while (passed < tables.size() && tables.get(passed).span().end() <= body.start()) {
+            passed++;
+        }
+        return tables.subList(passed, tables.size()).stream()
+                .takeWhile(table -> table.span().start() < body.end())
+                .toList();
     }
 
     private void stillWorked(List<Finding> findings) {
@@ -96,12 +107,9 @@ final class Conversation {
             last = Stream.concat(goesOn ? last.stream() : Stream.empty(), readings.stream())
                     .skip(goesOn ? Math.max(0, last.size() - MOST) : 0)
                     .toList();
-            last.forEach(reading -> reading.student()
-                    .ifPresent(name -> said.put(
-                            name,
-                            last.stream()
-                                    .filter(other -> other.student().equals(reading.student()))
-                                    .toList())));
+            said.putAll(last.stream()
+                    .filter(reading -> reading.student().isPresent())
+                    .collect(Collectors.groupingBy(reading -> reading.student().orElseThrow())));
         }
     }
 

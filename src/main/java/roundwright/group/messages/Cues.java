@@ -7,7 +7,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -21,26 +20,28 @@ import java.util.Set;
 final class Cues {
     private static final Set<Cue> WORK = EnumSet.complementOf(EnumSet.of(
             Cue.TEACHER, Cue.QUESTION, Cue.VOCATIVE, Cue.UNIT, Cue.NO_COUNT_BEFORE, Cue.NO_THINGS, Cue.FILLER));
-    private static final Map<Cue, Map<String, List<String[]>>> PHRASES = load();
-    private static final Map<String, Set<Cue>> BEGUN = begun();
+    private static final Map<Cue, List<String[]>> NONE = new EnumMap<>(Cue.class);
+    private static final Map<String, Map<Cue, List<String[]>>> PHRASES = load();
 
     private Cues() {}
 
+    /** The phrases that a word begins, by their roles, the longest first. */
+    static Map<Cue, List<String[]>> begunBy(String word) {
+        return PHRASES.getOrDefault(word, NONE);
+    }
+
     /** How many tokens from a place on make a phrase of this role, the longest there is; 0 where none does. */
     static int length(Cue cue, List<Token> tokens, int at) {
-        if (at < 0 || at >= tokens.size() || !begins(cue, tokens.get(at).folded())) {
-            return 0;
-        }
-        for (String[] phrase : PHRASES.get(cue).get(tokens.get(at).folded())) {
-            if (matches(phrase, tokens, at)) {
-                return phrase.length;
+        List<String[]> phrases =
+                at < 0 || at >= tokens.size() ? null : tokens.get(at).begun().get(cue);
+        if (phrases != null) {
+            for (String[] phrase : phrases) {
+                if (matches(phrase, tokens, at)) {
+                    return phrase.length;
+                }
             }
         }
         return 0;
-    }
-
-    private static boolean begins(Cue cue, String word) {
-        return BEGUN.getOrDefault(word, Set.of()).contains(cue);
     }
 
     static boolean at(Cue cue, List<Token> tokens, int at) {
@@ -58,9 +59,9 @@ final class Cues {
     }
 
     private static boolean matchesEnding(Cue cue, List<Token> tokens, int start, int end) {
-        return begins(cue, tokens.get(start).folded())
-                && PHRASES.get(cue).get(tokens.get(start).folded()).stream()
-                        .anyMatch(phrase -> start + phrase.length == end && matches(phrase, tokens, start));
+        List<String[]> phrases = tokens.get(start).begun().get(cue);
+        return phrases != null
+                && phrases.stream().anyMatch(phrase -> start + phrase.length == end && matches(phrase, tokens, start));
     }
 
     /** Whether the words just before a place say that the number there is the round being worked: "I'm on 25". */
@@ -71,12 +72,21 @@ final class Cues {
     }
 
     static boolean is(Cue cue, String word) {
-        return begins(cue, word) && PHRASES.get(cue).get(word).stream().anyMatch(phrase -> phrase.length == 1);
+        return alone(begunBy(word).get(cue));
+    }
+
+    static boolean is(Cue cue, Token token) {
+        return alone(token.begun().get(cue));
+    }
+
+    private static boolean alone(List<String[]> phrases) {
+        return phrases != null && phrases.get(phrases.size() - 1).length == 1;
     }
 
     /** Whether a word alone has a part in saying something of the work, so that it is nobody's name. */
     static boolean saysSomething(String word) {
-        return WORK.stream().anyMatch(cue -> is(cue, word));
+        return begunBy(word).entrySet().stream()
+                .anyMatch(begun -> WORK.contains(begun.getKey()) && alone(begun.getValue()));
     }
 
     private static boolean matches(String[] phrase, List<Token> tokens, int at) {
@@ -91,9 +101,8 @@ final class Cues {
         return true;
     }
 
-    private static Map<Cue, Map<String, List<String[]>>> load() {
-        Map<Cue, Map<String, List<String[]>>> phrases = new EnumMap<>(Cue.class);
-        Arrays.stream(Cue.values()).forEach(cue -> phrases.put(cue, new HashMap<>()));
+    private static Map<String, Map<Cue, List<String[]>>> load() {
+        Map<String, Map<Cue, List<String[]>>> phrases = new HashMap<>();
         try (InputStream stream = Cues.class.getResourceAsStream("/roundwright/messages/cues.txt");
                 BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             lines.lines()
@@ -105,20 +114,13 @@ final class Cues {
         return phrases;
     }
 
-    private static Map<String, Set<Cue>> begun() {
-        Map<String, Set<Cue>> begun = new HashMap<>();
-        PHRASES.forEach((cue, words) -> words.keySet()
-                .forEach(word -> begun.computeIfAbsent(word, first -> EnumSet.noneOf(Cue.class))
-                        .add(cue)));
-        return begun;
-    }
-
-    private static void add(Map<Cue, Map<String, List<String[]>>> phrases, String line) {
+    private static void add(Map<String, Map<Cue, List<String[]>>> phrases, String line) {
         int colon = line.indexOf(':');
         Cue cue = Cue.valueOf(line.substring(0, colon).toUpperCase(Locale.ROOT).replace('-', '_'));
         for (String phrase : line.substring(colon + 1).split("\\|")) {
             String[] words = phrase.strip().split(" ");
-            List<String[]> same = phrases.get(cue).computeIfAbsent(words[0], word -> new ArrayList<>());
+            List<String[]> same = phrases.computeIfAbsent(words[0], word -> new EnumMap<>(Cue.class))
+                    .computeIfAbsent(cue, role -> new ArrayList<>());
             same.add(words);
             same.sort(Comparator.comparingInt((String[] other) -> other.length).reversed());
         }

@@ -2,6 +2,7 @@ package roundwright.group.messages;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,14 +74,15 @@ final class Filing {
 
     private void add(Reading reading) {
         Reading kept = reading;
-        for (Finding other : List.copyOf(findings)) {
+        for (Iterator<Finding> each = findings.iterator(); each.hasNext(); ) {
+            Finding other = each.next();
             boolean same = other instanceof Reading earlier && earlier.sameRounds(reading) && !earlier.besides(reading);
             boolean placed = other instanceof Unplaced && other.source().equals(reading.source());
             if (same) {
                 kept = kept.after((Reading) other);
             }
             if (same || placed) {
-                findings.remove(other);
+                each.remove();
             }
         }
         findings.add(kept);

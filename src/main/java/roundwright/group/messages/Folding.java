@@ -22,6 +22,15 @@ public final class Folding {
                 .replace("ı", "i");
     }
 
+    /** In small letters, each at its place: letters that have a capital in common become the same. */
+    static String small(String written) {
+        char[] letters = written.toCharArray();
+        for (int at = 0; at < letters.length; at++) {
+            letters[at] = Character.toLowerCase(Character.toUpperCase(letters[at]));
+        }
+        return new String(letters);
+    }
+
     /** How many letters must be put in, left out, changed or swapped to make one word of the other; more than {@code most} counts as {@code most + 1}. */
     static int distance(String left, String right, int most) {
         if (Math.abs(left.length() - right.length()) > most) {

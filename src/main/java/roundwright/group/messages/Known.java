@@ -5,18 +5,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import roundwright.group.Expectations;
 import roundwright.group.RoundPlace;
 
 /** What a message is read against: the rounds and parts of the pattern, and the students of the group. */
-record Known(Expectations expectations, Parts parts, NameFinder names, Map<Integer, List<RoundPlace>> byRound) {
+record Known(
+        Expectations expectations,
+        Parts parts,
+        NameFinder names,
+        Map<Integer, List<RoundPlace>> byRound,
+        Set<Integer> counts) {
     static Known of(Expectations expectations, List<String> students) {
         List<String> parts =
                 expectations.places().stream().map(RoundPlace::part).distinct().toList();
         Map<Integer, List<RoundPlace>> byRound =
                 expectations.places().stream().collect(Collectors.groupingBy(RoundPlace::round));
-        return new Known(expectations, new Parts(parts), new NameFinder(students), byRound);
+        Set<Integer> counts = expectations.places().stream()
+                .flatMapToInt(place -> expectations.count(place).stream())
+                .boxed()
+                .collect(Collectors.toSet());
+        return new Known(expectations, new Parts(parts), new NameFinder(students), byRound, counts);
     }
 
     /** Whether the pattern, or the part, has such a round. */
@@ -56,14 +66,12 @@ record Known(Expectations expectations, Parts parts, NameFinder names, Map<Integ
 
     /** Whether any round is to have this count. */
     boolean expects(int count) {
-        return expectations.places().stream()
-                .anyMatch(place -> expectations.count(place).equals(OptionalInt.of(count)));
+        return counts.contains(count);
     }
 
     /** A reading in the one part that has its rounds, where there is but one. */
     Reading onlyPart(Reading reading) {
-        List<String> those = expectations.places().stream()
-                .filter(place -> place.round() == reading.from())
+        List<String> those = places(Optional.empty(), reading.from()).stream()
                 .map(RoundPlace::part)
                 .filter(part -> has(Optional.of(part), reading.to()))
                 .distinct()
@@ -72,7 +80,7 @@ record Known(Expectations expectations, Parts parts, NameFinder names, Map<Integ
     }
 
     int lastRound() {
-        return expectations.places().stream().mapToInt(RoundPlace::round).max().orElse(0);
+        return byRound.keySet().stream().max(Comparator.naturalOrder()).orElse(0);
     }
 
     private List<RoundPlace> places(Optional<String> part, int round) {

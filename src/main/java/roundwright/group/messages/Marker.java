@@ -87,10 +87,7 @@ final class Marker {
         if (token.lineEnd()) {
             return add(Kind.JOINT, "\n", 1);
         }
-        if (token.is(".")
-                && at > 0
-                && at + 1 < tokens.size()
-                && Cues.is(Cue.ROUND, tokens.get(at - 1).folded())) {
+        if (token.is(".") && at > 0 && at + 1 < tokens.size() && Cues.is(Cue.ROUND, tokens.get(at - 1))) {
             return false;
         }
         if (token.is(".") && listLabel()) {
@@ -108,7 +105,7 @@ final class Marker {
         boolean word = List.of("and", "but", "then", "n", "so").contains(token.folded())
                 && !Cues.at(Cue.UNFINISHED, tokens, at);
         boolean versus = token.is("vs") || token.is("versus");
-        return !shiftAt() && (joins || word || versus) && add(Kind.JOINT, versus ? "/" : token.folded(), 1);
+        return (joins || word || versus) && !shiftAt() && add(Kind.JOINT, versus ? "/" : token.folded(), 1);
     }
 
     /** "7. 42": the full stop after the number of a list. */
@@ -159,8 +156,7 @@ final class Marker {
         int words = 0;
         while (next < tokens.size()
                 && words++ < 4
-                && (Cues.is(Cue.FILLER, tokens.get(next).folded())
-                        || tokens.get(next).is(":"))) {
+                && (Cues.is(Cue.FILLER, tokens.get(next)) || tokens.get(next).is(":"))) {
             next++;
         }
         Optional<NumberWords.Found> number = NumberWords.at(tokens, next);
@@ -206,8 +202,8 @@ final class Marker {
         for (int next = at + 1; next < Math.min(tokens.size(), at + 6); next++) {
             Token token = tokens.get(next);
             boolean count = token.number()
-                    && !Cues.is(Cue.ROUND, tokens.get(next - 1).folded())
-                    && !Cues.is(Cue.ROUNDS, tokens.get(next - 1).folded());
+                    && !Cues.is(Cue.ROUND, tokens.get(next - 1))
+                    && !Cues.is(Cue.ROUNDS, tokens.get(next - 1));
             if (token.lineEnd() || token.kind() == Token.Kind.SIGN || count) {
                 return false;
             }
@@ -221,7 +217,7 @@ final class Marker {
 
     /** "my husband makes it 35": a count of the student's work, but not the student's. */
     private boolean relative() {
-        if (!Cues.is(Cue.RELATIVE, tokens.get(at).folded())) {
+        if (!Cues.is(Cue.RELATIVE, tokens.get(at))) {
             return false;
         }
         for (int next = at + 1; next < Math.min(tokens.size(), at + 5); next++) {
@@ -313,6 +309,9 @@ final class Marker {
     }
 
     private boolean cue() {
+        if (tokens.get(at).begun().isEmpty()) {
+            return false;
+        }
         for (Map.Entry<Cue, Kind> cue : CUES.entrySet()) {
             if (Cues.at(cue.getKey(), tokens, at)) {
                 return add(cue.getValue(), tokens.get(at).folded(), beforeRound(Cues.length(cue.getKey(), tokens, at)));
@@ -332,8 +331,7 @@ final class Marker {
 
     /** "I'm on round" ends before "round", which belongs to the number after it. */
     private int beforeRound(int length) {
-        boolean round =
-                length > 1 && Cues.is(Cue.ROUND, tokens.get(at + length - 1).folded());
+        boolean round = length > 1 && Cues.is(Cue.ROUND, tokens.get(at + length - 1));
         return round ? length - 1 : length;
     }
 
@@ -367,7 +365,7 @@ final class Marker {
         }
         int after = at + number.get().length();
         boolean stitches = after < tokens.size()
-                && Cues.is(Cue.STITCHES, tokens.get(after).folded())
+                && Cues.is(Cue.STITCHES, tokens.get(after))
                 && !(after + 1 < tokens.size()
                         && tokens.get(after + 1).matches("markers?|holders?|guides?|counters?|dictionary|books?"));
         if (onRound(number.get(), stitches)) {
@@ -420,8 +418,10 @@ final class Marker {
                 && NumberWords.at(tokens, after + 1).isEmpty();
         boolean goal = after + 2 < tokens.size()
                 && tokens.get(after).matches("is|was|being")
-                && (tokens.get(after + 1).folded() + " " + tokens.get(after + 2).folded())
-                        .matches("the (target|goal|aim|number|pattern|total)|what (the|it|i|we|was)|due .*|needed .*");
+                && Shape.matches(
+                        tokens.get(after + 1).folded() + " "
+                                + tokens.get(after + 2).folded(),
+                        "the (target|goal|aim|number|pattern|total)|what (the|it|i|we|was)|due .*|needed .*");
         boolean miscounted = after + 1 < tokens.size()
                 && tokens.get(after).matches("was|is")
                 && (tokens.get(after + 1).is("wrong")

@@ -110,8 +110,9 @@ final class MessageReader {
     private boolean introduces(Mark mark) {
         boolean here = Shape.matches(word(mark.after()), "here|speaking|again")
                 && !word(mark.first() - 1).equals("and");
-        boolean is = (word(mark.first() - 2) + " " + word(mark.first() - 1))
-                        .matches("this is|it is|i am|here is|name is|.* (its|im|heres)")
+        boolean is = Shape.matches(
+                        word(mark.first() - 2) + " " + word(mark.first() - 1),
+                        "this is|it is|i am|here is|name is|.* (its|im|heres)")
                 && !(word(mark.after()).equals("s"));
         return here || is;
     }

@@ -4,6 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Numbers in figures and in words, well and badly spelt: "thirty six", "fourty-one", "three dozen". */
 final class NumberWords {
@@ -65,6 +68,12 @@ final class NumberWords {
             "nineteenth",
             "twentieth");
 
+    /** Every word that a number in words begins with. */
+    private static final Set<String> FIRST_WORDS = Stream.of(
+                    UNITS.keySet(), TENS.keySet(), Set.of("a", "half", "dozen"))
+            .flatMap(Set::stream)
+            .collect(Collectors.toUnmodifiableSet());
+
     private NumberWords() {}
 
     /** Whether a word is a number, or the number of an ordinal. */
@@ -108,6 +117,9 @@ final class NumberWords {
     }
 
     private static Optional<Found> words(List<Token> tokens, int at) {
+        if (!FIRST_WORDS.contains(tokens.get(at).folded())) {
+            return Optional.empty();
+        }
         Optional<Found> dozen = dozens(tokens, at);
         return dozen.isPresent() ? dozen : hundreds(tokens, at).or(() -> small(tokens, at));
     }

@@ -124,8 +124,8 @@ final class Parts {
     /** A letter too many, too few or two that changed places, where a round follows. */
     private Optional<Named> misspelt(List<Token> tokens, int at) {
         for (int length = Math.min(2, tokens.size() - at); length > 0; length--) {
-            String words = words(tokens, at, length);
-            if (roundAt(tokens, at + length) && guessable(words)) {
+            String words = roundAt(tokens, at + length) ? words(tokens, at, length) : "";
+            if (guessable(words)) {
                 List<String> near = names.stream()
                         .filter(name -> slip(words, Folding.fold(name)))
                         .toList();

@@ -42,7 +42,7 @@ final class RoundLabels {
     private static Optional<Found> ordinal(List<Token> tokens, int at) {
         return NumberWords.ordinal(tokens, at)
                 .filter(found -> at + found.length() < tokens.size()
-                        && Cues.is(Cue.ROUND, tokens.get(at + found.length()).folded())
+                        && Cues.is(Cue.ROUND, tokens.get(at + found.length()))
                         && tokens.get(at + found.length()).folded().length() > 1)
                 .map(found -> new Found(List.of(found.value()), found.length() + 1));
     }
@@ -93,7 +93,7 @@ final class RoundLabels {
                 && known.has(number.value())
                 && word < tokens.size()
                 && tokens.get(word).folded().length() > 2
-                && Cues.is(Cue.ROUND, tokens.get(word).folded());
+                && Cues.is(Cue.ROUND, tokens.get(word));
         if (!round) {
             return Optional.empty();
         }

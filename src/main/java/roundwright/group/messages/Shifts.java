@@ -44,7 +44,7 @@ final class Shifts {
             return Optional.empty();
         }
         int next = at + amount.get().length();
-        next += next < tokens.size() && Cues.is(Cue.STITCHES, tokens.get(next).folded()) ? 1 : 0;
+        next += next < tokens.size() && Cues.is(Cue.STITCHES, tokens.get(next)) ? 1 : 0;
         next += next < tokens.size() && tokens.get(next).is("of") ? 1 : 0;
         next += next < tokens.size() && tokens.get(next).matches("is|are|was|were") ? 1 : 0;
         int more = Cues.length(Cue.MORE, tokens, next);
@@ -81,7 +81,7 @@ final class Shifts {
         boolean sum = at > 0
                 && tokens.get(at).matches("plus|minus")
                 && !tokens.get(at - 1).number();
-        boolean roundBefore = at > 1 && Cues.is(Cue.ROUND, tokens.get(at - 2).folded());
+        boolean roundBefore = at > 1 && Cues.is(Cue.ROUND, tokens.get(at - 2));
         if (sum || roundBefore) {
             lost = Math.max(lost, tokens.get(at).is("minus") ? 1 : 0);
             gained = Math.max(gained, tokens.get(at).is("plus") ? 1 : 0);
@@ -100,7 +100,7 @@ final class Shifts {
     }
 
     private static int stitchWord(List<Token> tokens, int at) {
-        return at < tokens.size() && Cues.is(Cue.STITCHES, tokens.get(at).folded()) ? 1 : 0;
+        return at < tokens.size() && Cues.is(Cue.STITCHES, tokens.get(at)) ? 1 : 0;
     }
 
     private static Optional<NumberWords.Found> amount(List<Token> tokens, int at) {
@@ -129,12 +129,12 @@ final class Shifts {
             return false;
         }
         Token next = tokens.get(at);
-        boolean round = Cues.is(Cue.ROUND, next.folded())
+        boolean round = Cues.is(Cue.ROUND, next)
                 && !(at + 1 < tokens.size() && tokens.get(at + 1).number());
         return round
-                || Cues.is(Cue.ROUNDS, next.folded())
+                || Cues.is(Cue.ROUNDS, next)
                         && !(at + 1 < tokens.size() && tokens.get(at + 1).number())
-                || next.word() && !Cues.is(Cue.STITCHES, next.folded()) && Noise.unitAfter(tokens, at)
+                || next.word() && !Cues.is(Cue.STITCHES, next) && Noise.unitAfter(tokens, at)
                 || List.of(
                                 "minute",
                                 "hour",

@@ -42,6 +42,10 @@ final class Stamp {
             + "(?:,?\\s+(?:(?:at|à|um|a las|às|alle|kl\\.?|om)\\s)?|T)" + TIME + "|" + TIME + "(?:,?\\s+" + DATE + ")?|"
             + DATE + ")";
 
+    /** No stamp is without two numbers and a sign between them, or the name of a day or a month. */
+    private static final Pattern TRACE =
+            Pattern.compile("\\d[.:/-]\\d|(?<!\\p{L})(?:" + WEEKDAY + "|" + MONTHS + "|today|yesterday)");
+
     private static final Pattern NUMBERS = Pattern.compile("(\\d{1,4})[./-](\\d{1,2})[./-](\\d{2,4})");
     private static final Pattern CLOCK = Pattern.compile(
             "(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:[\\s\\u00a0\\u202f]?([ap])\\.?[\\s\\u00a0\\u202f]?m)?",
@@ -52,6 +56,11 @@ final class Stamp {
             Pattern.compile("(" + MONTHS + ")\\.?\\s(\\d{1,2})(?:,?\\s(\\d{4}))?", Pattern.CASE_INSENSITIVE);
 
     private Stamp() {}
+
+    /** Whether there may be a stamp in a line; a line without a trace of one need not be searched. */
+    static boolean mayBeIn(String line) {
+        return TRACE.matcher(Folding.small(line)).find();
+    }
 
     /** Whether the dates of a text put the month first: one of them could be nothing else, and none says otherwise. */
     static boolean monthFirst(List<String> stamps) {

@@ -1,17 +1,27 @@
 package roundwright.group.messages;
 
+import java.util.List;
+import java.util.Map;
 import roundwright.notation.Span;
 
 /**
  * A word, number or sign of a message.
  *
  * @param folded lower case, without accents and apostrophes
+ * @param begun the phrases that it begins, by their roles
  * @param value of a number, else -1
  * @param span in the whole text
  * @param glued whether nothing stands between it and the token before
  * @param capital whether it begins with a capital letter
  */
-record Token(Kind kind, String folded, int value, Span span, boolean glued, boolean capital) {
+record Token(
+        Kind kind,
+        String folded,
+        Map<Cue, List<String[]>> begun,
+        int value,
+        Span span,
+        boolean glued,
+        boolean capital) {
     /** What a token is made of. */
     enum Kind {
         WORD,

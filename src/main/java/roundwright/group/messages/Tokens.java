@@ -72,6 +72,7 @@ final class Tokens {
         tokens.add(new Token(
                 kind,
                 folded,
+                Cues.begunBy(folded),
                 kind == Token.Kind.NUMBER ? value(written) : -1,
                 new Span(from, to),
                 glued,
