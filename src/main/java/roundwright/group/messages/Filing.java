@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import roundwright.notation.Span;
 
@@ -127,7 +128,7 @@ final class Filing {
             stretches(each, counts);
         }
         pairs();
-        findings.removeIf(finding -> finding instanceof Unplaced unplaced && settled(unplaced));
+        takeOutSettled();
     }
 
     /** "4 took me two goes but it's 24": two numbers left over, of which the second is what the pattern says of the first. */
@@ -168,13 +169,16 @@ final class Filing {
                         1);
     }
 
-    /** Whether what was left open is said in another place of the message. */
-    private boolean settled(Unplaced unplaced) {
-        return switch (unplaced.reason()) {
-            case PULLED_BACK -> readings().anyMatch(Reading::pulledBack);
-            case NO_ROUND -> readings().anyMatch(reading -> unplaced.count().equals(OptionalInt.of(reading.count())));
-            default -> false;
-        };
+    /** Takes out what was left open and is said in another place of the message. */
+    private void takeOutSettled() {
+        boolean pulledBack = readings().anyMatch(Reading::pulledBack);
+        Set<Integer> counts = readings().map(Reading::count).collect(Collectors.toSet());
+        findings.removeIf(finding -> finding instanceof Unplaced unplaced
+                && switch (unplaced.reason()) {
+                    case PULLED_BACK -> pulledBack;
+                    case NO_ROUND -> unplaced.count().stream().anyMatch(counts::contains);
+                    default -> false;
+                });
     }
 
     private void stretches(AllRight each, Map<Integer, Integer> counts) {
