@@ -7,23 +7,14 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.Statement;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.IntStream;
-import roundwright.group.CourseId;
-import roundwright.group.Group;
-import roundwright.group.Student;
 
 /**
  * Opening a file with a group of 500 students and 120 rounds of counts, checked and read into memory, held against the bare query for
  * the same rows in the same run. {@code java -cp target/roundwright.jar roundwright.workbook.OpeningComparison}
  */
 public final class OpeningComparison {
-    private static final int STUDENTS = 500;
-    private static final int ROUNDS = 120;
     private static final int WARM_UP = 4;
     private static final int MEASURED = 9;
 
@@ -33,31 +24,13 @@ public final class OpeningComparison {
         Path folder = Files.createTempDirectory("roundwright-opening");
         Path file = folder.resolve("large.db");
         try (Workbook workbook = Workbook.create(file, folder.resolve("backups"), Clock.systemUTC())) {
-            fill(workbook);
+            LargeGroup.fill(workbook, LargeGroup.ROUNDS);
         }
         double query = median(() -> query(file));
         double open = median(() -> open(file, folder));
         System.out.printf(
                 "bare query %.1f ms, opening %.1f ms (%.2f times as long), %d rows%n",
                 query, open, open / query, query(file));
-    }
-
-    private static void fill(Workbook workbook) throws Exception {
-        CourseId course = workbook.newCourse();
-        workbook.apply(new CourseEdit.AddCourse(course, "Tall", "# Tall\n"));
-        Group group = new Group(workbook.newGroup(), course, "Hall", Optional.empty(), "");
-        workbook.apply(new GroupEdit.AddGroup(group));
-        List<Student> students = IntStream.range(0, STUDENTS)
-                .mapToObj(seat -> new Student(workbook.newStudent(), "Seat " + seat, false, false, ""))
-                .toList();
-        workbook.apply(new StudentEdit.AddStudents(group.id(), students));
-        List<NewCount> counts = new ArrayList<>();
-        for (int round = 1; round <= ROUNDS; round++) {
-            for (Student student : students) {
-                counts.add(NewCount.of(student.id(), "Body", round, 30 + (round + (int) student.id().value()) % 3));
-            }
-        }
-        workbook.apply(new CountEdit.ReportCounts(group.id(), counts));
     }
 
     private static int open(Path file, Path folder) throws Exception {

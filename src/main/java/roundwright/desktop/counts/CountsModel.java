@@ -1,9 +1,11 @@
 package roundwright.desktop.counts;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
+import roundwright.group.Standing;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
 
@@ -14,18 +16,42 @@ final class CountsModel extends AbstractTableModel {
     private final transient CountsPresenter presenter;
     private transient List<Student> rows = List.of();
     private transient List<RoundPlace> columns = List.of();
+    private transient List<Standing> standings = List.of();
 
     CountsModel(CountsPresenter presenter) {
         this.presenter = presenter;
         refresh();
     }
 
-    /** Takes in the students and rounds of now; says whether the rounds are others than before. */
+    /**
+     * Takes in the students, rounds and counts of now and tells of those that are others than before; says whether the rounds are, of
+     * which it does not tell.
+     */
     boolean refresh() {
-        List<RoundPlace> before = columns;
+        List<Student> rowsBefore = rows;
+        List<RoundPlace> columnsBefore = columns;
+        List<Standing> standingsBefore = standings;
         rows = presenter.rows();
         columns = presenter.columns();
-        return !columns.equals(before);
+        standings = rows.stream().map(presenter::standing).toList();
+        if (!columns.equals(columnsBefore)) {
+            return true;
+        }
+        if (!rows.equals(rowsBefore)) {
+            fireTableDataChanged();
+        } else {
+            tellOfCounts(standingsBefore);
+        }
+        return false;
+    }
+
+    private void tellOfCounts(List<Standing> before) {
+        int[] others = IntStream.range(0, rows.size())
+                .filter(row -> standings.get(row) != before.get(row))
+                .toArray();
+        if (others.length > 0) {
+            fireTableRowsUpdated(others[0], others[others.length - 1]);
+        }
     }
 
     @Override
@@ -40,7 +66,7 @@ final class CountsModel extends AbstractTableModel {
 
     @Override
     public Object getValueAt(int row, int column) {
-        return presenter.cell(rows.get(row), columns.get(column));
+        return CountsPresenter.cell(standings.get(row), columns.get(column));
     }
 
     @Override

@@ -148,8 +148,8 @@ public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
             if (people && isShowing()) {
                 table.requestFocusInWindow();
             }
+            revalidate();
         }
-        revalidate();
     }
 
     @Override

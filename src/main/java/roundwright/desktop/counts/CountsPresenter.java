@@ -12,6 +12,7 @@ import roundwright.group.Attendance;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Session;
+import roundwright.group.Standing;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.GroupView;
@@ -94,10 +95,17 @@ public final class CountsPresenter {
                 .isPresent();
     }
 
+    Standing standing(Student student) {
+        return desk.standing(student.id());
+    }
+
     /** How a student stands in a round. */
     public RoundStanding cell(Student student, RoundPlace place) {
-        return desk.standing(student.id())
-                .round(place.part(), place.round())
+        return cell(standing(student), place);
+    }
+
+    static RoundStanding cell(Standing standing, RoundPlace place) {
+        return standing.round(place.part(), place.round())
                 .orElseGet(() -> new RoundStanding(
                         place, OptionalInt.empty(), RoundStanding.State.NOT_YET, Optional.empty(), List.of()));
     }

@@ -97,8 +97,6 @@ final class CountsTable extends JTable {
         if (model.refresh()) {
             model.fireTableStructureChanged();
             dress();
-        } else {
-            model.fireTableDataChanged();
         }
         int row = presenter.chosenRow();
         int column = presenter.chosenColumn();
@@ -108,8 +106,10 @@ final class CountsTable extends JTable {
             if (isShowing()) {
                 scrollRectToVisible(getCellRect(row, column, true));
             }
+            // what is being typed stands there
+            repaint(getCellRect(row, column, true));
         }
-        repaint();
+        getTableHeader().repaint();
     }
 
     private void dress() {

@@ -1,6 +1,7 @@
 package roundwright.desktop.counts;
 
 import java.awt.Dimension;
+import java.util.List;
 import javax.swing.JTable;
 import javax.swing.table.AbstractTableModel;
 import roundwright.desktop.look.Space;
@@ -27,8 +28,12 @@ final class NamesTable extends JTable {
     }
 
     void refresh() {
-        ((AbstractTableModel) getModel()).fireTableDataChanged();
-        setRowHeight(Space.points(CountsTable.ROW));
+        ((Model) getModel()).refresh();
+        int height = Space.points(CountsTable.ROW);
+        if (getRowHeight() != height) {
+            setRowHeight(height);
+        }
+        repaint();
     }
 
     /** With little width only the names have room. */
@@ -43,14 +48,23 @@ final class NamesTable extends JTable {
 
     private static final class Model extends AbstractTableModel {
         private final transient CountsPresenter presenter;
+        private transient List<Student> rows = List.of();
 
         Model(CountsPresenter presenter) {
             this.presenter = presenter;
         }
 
+        void refresh() {
+            boolean others = !rows.equals(presenter.rows());
+            rows = presenter.rows();
+            if (others) {
+                fireTableDataChanged();
+            }
+        }
+
         @Override
         public int getRowCount() {
-            return presenter.rows().size();
+            return rows.size();
         }
 
         @Override
@@ -60,7 +74,7 @@ final class NamesTable extends JTable {
 
         @Override
         public Object getValueAt(int row, int column) {
-            return presenter.rows().get(row);
+            return rows.get(row);
         }
 
         @Override

@@ -26,7 +26,8 @@ import roundwright.workbook.GroupView;
 
 /**
  * What the reports of the group in hand say. Asked for something that is not worked out yet, it answers with nothing, works it
- * out on a queue of its own, and tells its listeners.
+ * out on queues of its own, and tells its listeners. The picture of a large group takes seconds; one student's explanations do not
+ * wait for it.
  *
  * <p>The group's rates are learned when it is taken in hand, and again when so many reports have come that they may have moved.
  */
@@ -34,7 +35,8 @@ public final class Insights {
     private static final int ENOUGH_TO_LOOK_ANEW = 12;
 
     private final Desk desk;
-    private final Work thinking;
+    private final Work explaining;
+    private final Work picturing;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private final Map<StudentId, StudentInsights> known = new HashMap<>();
     private final Set<StudentId> underWay = new HashSet<>();
@@ -54,7 +56,8 @@ public final class Insights {
 
     public Insights(Desk desk, Work thinking) {
         this.desk = desk;
-        this.thinking = thinking;
+        this.explaining = thinking;
+        this.picturing = thinking.another();
     }
 
     /** Is told on the event thread when something was worked out. */
@@ -114,7 +117,7 @@ public final class Insights {
         if (!hold && !looking) {
             looking = true;
             LocalDate today = desk.today();
-            think(() -> look(group.get(), open, today), result -> {
+            think(picturing, () -> look(group.get(), open, today), result -> {
                 looking = false;
                 seen = Optional.of(result);
                 known.clear();
@@ -141,9 +144,12 @@ public final class Insights {
         }
         Course course = desk.course().orElseThrow().course();
         List<CountReport> copy = new ArrayList<>(reports);
-        think(() -> StudentInsights.of(course, student, copy, rates), result -> {
+        Optional<Seen> by = seen;
+        think(explaining, () -> StudentInsights.of(course, student, copy, rates), result -> {
             underWay.remove(student);
-            known.put(student, result);
+            if (seen.equals(by)) {
+                known.put(student, result);
+            }
         });
     }
 
@@ -152,8 +158,8 @@ public final class Insights {
         void take(R result);
     }
 
-    private <R> void think(Supplier<R> away, Taking<R> taking) {
-        thinking.submit(new Task<R>() {
+    private <R> void think(Work work, Supplier<R> away, Taking<R> taking) {
+        work.submit(new Task<R>() {
             @Override
             public R away() {
                 return away.get();

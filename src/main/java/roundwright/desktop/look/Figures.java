@@ -3,10 +3,15 @@ package roundwright.desktop.look;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /** Paints numbers with every digit as wide as the widest, so that figures below each other line up. */
 public final class Figures {
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
+    private static final int PLAIN = 128;
+    private static final Map<Font, double[]> ADVANCES = new ConcurrentHashMap<>();
 
     private Figures() {}
 
@@ -40,7 +45,20 @@ public final class Figures {
         return advance('0', font);
     }
 
+    /** Measuring takes long, and a grid of counts asks for the same few figures over and over. */
     private static double advance(char character, Font font) {
+        return character < PLAIN
+                ? ADVANCES.computeIfAbsent(font, Figures::measured)[character]
+                : measured(character, font);
+    }
+
+    private static double[] measured(Font font) {
+        return IntStream.range(0, PLAIN)
+                .mapToDouble(character -> measured((char) character, font))
+                .toArray();
+    }
+
+    private static double measured(char character, Font font) {
         return font.getStringBounds(String.valueOf(character), CONTEXT).getWidth();
     }
 }

@@ -67,6 +67,9 @@ public final class StripPanel extends JComponent {
 
     /** Shows a column as chosen without telling the listener. */
     public void setChosen(int column) {
+        if (column == chosen) {
+            return;
+        }
         String before = words.of(chosen);
         chosen = column;
         getAccessibleContext()

@@ -5,6 +5,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
 /** The one queue for work away from the event thread: tasks run one after the other, in the order they were handed in. */
@@ -15,12 +16,14 @@ public final class Work implements AutoCloseable {
     private final Executor here;
     private final AtomicInteger waiting = new AtomicInteger();
     private final Runnable close;
+    private final Supplier<Work> kind;
     private Runnable listener = () -> {};
 
-    private Work(Executor away, Executor here, Runnable close) {
+    private Work(Executor away, Executor here, Runnable close, Supplier<Work> kind) {
         this.away = away;
         this.here = here;
         this.close = close;
+        this.kind = kind;
     }
 
     /** A queue with a thread of its own. */
@@ -30,17 +33,22 @@ public final class Work implements AutoCloseable {
             own.setDaemon(true);
             return own;
         });
-        return new Work(thread, SwingUtilities::invokeLater, () -> finish(thread));
+        return new Work(thread, SwingUtilities::invokeLater, () -> finish(thread), Work::queue);
     }
 
     /** Does each task at once, on the thread that hands it in: for tests and for pictures. */
     public static Work atOnce() {
-        return new Work(Runnable::run, Runnable::run, () -> {});
+        return new Work(Runnable::run, Runnable::run, () -> {}, Work::atOnce);
     }
 
     /** Takes tasks and never comes to them: for tests of what happens meanwhile. */
     public static Work never() {
-        return new Work(task -> {}, Runnable::run, () -> {});
+        return new Work(task -> {}, Runnable::run, () -> {}, Work::never);
+    }
+
+    /** Another queue of the same kind, for tasks that are not to keep those of this one waiting. */
+    public Work another() {
+        return kind.get();
     }
 
     /** Is told on the event thread whenever the number of waiting tasks changes. */
