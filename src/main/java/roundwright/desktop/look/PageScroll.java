@@ -13,8 +13,5 @@ public final class PageScroll extends JScrollPane {
         getViewport().setOpaque(false);
         setFocusable(false);
         getVerticalScrollBar().setOpaque(false);
-        getVerticalScrollBar()
-                .putClientProperty(
-                        "FlatLaf.style", "track: $Roundwright.background; hoverTrackColor: $Roundwright.background");
     }
 }
