@@ -2,9 +2,7 @@ package roundwright.store;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.LibraryLoaderUtil;
 
@@ -26,33 +24,16 @@ public final class NativeLibrary {
         Path folder = cache.resolve("sqlite-" + SQLiteJDBCLoader.getVersion() + "-" + System.getProperty("os.arch"))
                 .toAbsolutePath();
         try {
-            // the driver is asked for its own copy only where there is none yet: it starts another program to look for
-            // it
-            if (Files.exists(folder.resolve(name)) || unpacked(folder.resolve(name))) {
-                System.setProperty("org.sqlite.lib.path", folder.toString());
-                System.setProperty("org.sqlite.lib.name", name);
-            }
+            Unpacked.file(folder.resolve(name), () -> packed(name));
+            System.setProperty("org.sqlite.lib.path", folder.toString());
+            System.setProperty("org.sqlite.lib.name", name);
         } catch (IOException cannot) {
             System.clearProperty("org.sqlite.lib.path");
         }
     }
 
-    /** A whole copy or none: a start that is cut off leaves nothing that the next one would take for the library. */
-    private static boolean unpacked(Path library) throws IOException {
-        String packed = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + library.getFileName();
-        try (InputStream bytes = SQLiteJDBCLoader.class.getResourceAsStream(packed)) {
-            if (bytes == null) {
-                return false;
-            }
-            Files.createDirectories(library.getParent());
-            Path unfinished = Files.createTempFile(library.getParent(), "unpacking", ".tmp");
-            try {
-                Files.copy(bytes, unfinished, StandardCopyOption.REPLACE_EXISTING);
-                Files.move(unfinished, library, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(unfinished);
-            }
-            return true;
-        }
+    /** To say which system's library that is the driver starts another program. */
+    private static InputStream packed(String name) {
+        return SQLiteJDBCLoader.class.getResourceAsStream(LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name);
     }
 }

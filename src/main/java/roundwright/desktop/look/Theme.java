@@ -7,10 +7,19 @@ import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import com.formdev.flatlaf.util.FontUtils;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
+import roundwright.store.Unpacked;
 
 /** Light or dark, and how large: puts the look on and changes it while the window is open. */
 public enum Theme {
@@ -42,6 +51,7 @@ public enum Theme {
             "FileChooser");
 
     private static boolean prepared;
+    private static Optional<Path> fonts = Optional.empty();
 
     /** Puts this theme on at a zoom of 1 (100 %) to 2 (200 %). Open windows follow. */
     public void install(float zoom) {
@@ -52,6 +62,11 @@ public enum Theme {
             throw new IllegalStateException("the look " + this + " cannot be put on");
         }
         refresh();
+    }
+
+    /** Unpacks the typeface there once: read from where it is packed it would be written to a file of its own at every start. */
+    public static void keepFontsIn(Path folder) {
+        fonts = Optional.of(folder);
     }
 
     public static boolean dark() {
@@ -103,14 +118,28 @@ public enum Theme {
         }
         prepared = true;
         // two styles of six: the others would be read for nothing
+        FontUtils.registerFontFamilyLoader(FlatInterFont.FAMILY, () -> installFont(FlatInterFont.STYLE_REGULAR));
         FontUtils.registerFontFamilyLoader(
-                FlatInterFont.FAMILY, () -> FlatInterFont.installStyle(FlatInterFont.STYLE_REGULAR));
-        FontUtils.registerFontFamilyLoader(
-                FlatInterFont.FAMILY_SEMIBOLD, () -> FlatInterFont.installStyle(FlatInterFont.STYLE_SEMIBOLD));
+                FlatInterFont.FAMILY_SEMIBOLD, () -> installFont(FlatInterFont.STYLE_SEMIBOLD));
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource("roundwright.desktop.look");
         UIScale.setSupportedZoomFactors(ZOOMS);
+    }
+
+    private static void installFont(String style) {
+        try {
+            Path file = Unpacked.file(
+                    fonts.orElseThrow(() -> new NoSuchFileException(style)).resolve(style), () -> packed(style));
+            GraphicsEnvironment.getLocalGraphicsEnvironment()
+                    .registerFont(Font.createFont(Font.TRUETYPE_FONT, file.toFile()));
+        } catch (IOException | FontFormatException cannot) {
+            FlatInterFont.installStyle(style);
+        }
+    }
+
+    private static InputStream packed(String style) {
+        return FlatInterFont.class.getResourceAsStream(style);
     }
 
     private static float nearest(float zoom) {

@@ -13,6 +13,7 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.desk.LastInHand;
 import roundwright.desktop.desk.ReadCourse;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.look.Theme;
 import roundwright.desktop.welcome.Sample;
 import roundwright.desktop.welcome.Samples;
 import roundwright.desktop.window.MainPanel;
@@ -68,6 +69,7 @@ public final class Start {
         });
         LookSettings look = LookSettings.read(folders.settings());
         // nothing is on the screen yet: while the file is read, this is done here, and the event thread stays free
+        Theme.keepFontsIn(folders.cache().resolve("fonts-" + Versions.newest()));
         look.theme().install(look.zoom());
         WarmUp.run();
         SwingUtilities.invokeLater(() -> new Start(folders, file.orElse(folders.file()), made, opening).show(look));
