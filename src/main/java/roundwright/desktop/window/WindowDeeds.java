@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,7 @@ import roundwright.desktop.ask.AddStudentsCard;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.ask.KeysCard;
 import roundwright.desktop.ask.NoteCard;
+import roundwright.desktop.ask.Question;
 import roundwright.desktop.ask.RegisterCard;
 import roundwright.desktop.ask.StudentCard;
 import roundwright.desktop.desk.Desk;
@@ -31,6 +33,7 @@ import roundwright.desktop.planning.SplitCard;
 import roundwright.desktop.welcome.PastePatternCard;
 import roundwright.desktop.welcome.SamplesCard;
 import roundwright.desktop.work.Task;
+import roundwright.group.RoundPlace;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.CourseEdit;
@@ -40,6 +43,34 @@ import roundwright.workbook.Workbook;
 /** Says what each deed does in this window, and which can be done now. */
 final class WindowDeeds {
     private static final Wording WORDS = Wording.of("desktop");
+
+    /** What is done here besides turning to the pages. */
+    private static final Set<Deed> MINE = EnumSet.of(
+            Deed.UNDO,
+            Deed.REDO,
+            Deed.HIDE_NAMES,
+            Deed.LARGER,
+            Deed.SMALLER,
+            Deed.USUAL_SIZE,
+            Deed.LIGHT_OR_DARK,
+            Deed.OPEN_COURSE,
+            Deed.SAVE_COURSE,
+            Deed.STUDENT_BEFORE,
+            Deed.STUDENT_AFTER,
+            Deed.EDIT_STUDENT,
+            Deed.NOTE,
+            Deed.KEYS,
+            Deed.ABOUT,
+            Deed.FIND,
+            Deed.SAMPLE_COURSE,
+            Deed.PASTE_PATTERN,
+            Deed.PLAN_REST,
+            Deed.DATES,
+            Deed.SPLIT,
+            Deed.ADD_GROUP,
+            Deed.ADD_STUDENTS,
+            Deed.REGISTER,
+            Deed.PASTE_MESSAGES);
 
     private final Desk desk;
     private final Insights insights;
@@ -59,17 +90,51 @@ final class WindowDeeds {
         for (Page page : Page.values()) {
             deeds.on(PageSwitch.deedOf(page), () -> desk.choosePage(page));
         }
-        deeds.on(Deed.UNDO, desk::undo);
-        deeds.on(Deed.REDO, desk::redo);
-        deeds.on(Deed.HIDE_NAMES, () -> desk.hideNames(!desk.choice().namesHidden()));
-        deeds.on(Deed.KEYS, () -> asking.ask(new KeysCard(asking)));
-        deeds.on(Deed.ABOUT, () -> asking.ask(new AboutCard(asking, kept())));
-        deeds.on(Deed.FIND, () -> asking.ask(new FindCard(desk, asking)));
-        bindLook();
-        bindCourses();
-        bindPeople();
+        MINE.forEach(deed -> deeds.on(deed, () -> perform(deed)));
         desk.listen(this::changed);
         changed(Set.of(Matter.values()));
+    }
+
+    private void perform(Deed deed) {
+        switch (deed) {
+            case UNDO -> desk.undo();
+            case REDO -> desk.redo();
+            case HIDE_NAMES -> desk.hideNames(!desk.choice().namesHidden());
+            case LARGER -> look(Theme::zoomIn);
+            case SMALLER -> look(Theme::zoomOut);
+            case USUAL_SIZE -> look(Theme::zoomReset);
+            case LIGHT_OR_DARK -> look(() -> (Theme.dark() ? Theme.LIGHT : Theme.DARK).install(Theme.zoom()));
+            case OPEN_COURSE -> frame.chooseFile().ifPresent(this::openCourse);
+            case SAVE_COURSE -> saveCourse();
+            case STUDENT_BEFORE -> turn(-1);
+            case STUDENT_AFTER -> turn(1);
+            case EDIT_STUDENT ->
+                desk.student().ifPresent(student -> asking.ask(new StudentCard(desk, asking, student)));
+            case NOTE -> desk.student().ifPresent(student -> desk.place().ifPresent(place -> note(student, place)));
+            default -> asking.ask(question(deed));
+        }
+    }
+
+    private Question question(Deed deed) {
+        return switch (deed) {
+            case KEYS -> new KeysCard(asking);
+            case ABOUT -> new AboutCard(asking, kept());
+            case FIND -> new FindCard(desk, asking);
+            case SAMPLE_COURSE -> new SamplesCard(desk, asking);
+            case PASTE_PATTERN -> new PastePatternCard(desk, asking);
+            case PLAN_REST -> new RestCard(desk, asking, insights, frame.longWork());
+            case DATES -> new DatesCard(desk, asking, frame::chooseTarget);
+            case SPLIT -> new SplitCard(desk, asking);
+            case ADD_GROUP -> new AddGroupCard(desk, asking);
+            case ADD_STUDENTS -> new AddStudentsCard(desk, asking);
+            case REGISTER -> new RegisterCard(desk, asking);
+            case PASTE_MESSAGES -> new MessagesCard(desk, asking);
+            default -> throw new IllegalArgumentException("not done here: " + deed);
+        };
+    }
+
+    private void note(Student student, RoundPlace place) {
+        asking.ask(new NoteCard(desk, asking, student, place));
     }
 
     private AboutCard.Kept kept() {
@@ -77,43 +142,9 @@ final class WindowDeeds {
         return new AboutCard.Kept(workbook.file(), workbook.backupFolder(), frame.settings());
     }
 
-    private void bindLook() {
-        deeds.on(Deed.LARGER, () -> look(Theme::zoomIn));
-        deeds.on(Deed.SMALLER, () -> look(Theme::zoomOut));
-        deeds.on(Deed.USUAL_SIZE, () -> look(Theme::zoomReset));
-        deeds.on(Deed.LIGHT_OR_DARK, () -> look(() -> (Theme.dark() ? Theme.LIGHT : Theme.DARK).install(Theme.zoom())));
-    }
-
     private void look(Runnable change) {
         change.run();
         frame.rememberLook();
-    }
-
-    private void bindCourses() {
-        deeds.on(Deed.SAMPLE_COURSE, () -> asking.ask(new SamplesCard(desk, asking)));
-        deeds.on(Deed.PASTE_PATTERN, () -> asking.ask(new PastePatternCard(desk, asking)));
-        deeds.on(Deed.OPEN_COURSE, () -> frame.chooseFile().ifPresent(this::openCourse));
-        deeds.on(Deed.PLAN_REST, () -> asking.ask(new RestCard(desk, asking, insights, frame.longWork())));
-        deeds.on(Deed.DATES, () -> asking.ask(new DatesCard(desk, asking, frame::chooseTarget)));
-        deeds.on(Deed.SPLIT, () -> asking.ask(new SplitCard(desk, asking)));
-        deeds.on(Deed.SAVE_COURSE, this::saveCourse);
-    }
-
-    private void bindPeople() {
-        deeds.on(Deed.ADD_GROUP, () -> asking.ask(new AddGroupCard(desk, asking)));
-        deeds.on(Deed.ADD_STUDENTS, () -> asking.ask(new AddStudentsCard(desk, asking)));
-        deeds.on(Deed.STUDENT_BEFORE, () -> turn(-1));
-        deeds.on(Deed.STUDENT_AFTER, () -> turn(1));
-        deeds.on(Deed.REGISTER, () -> asking.ask(new RegisterCard(desk, asking)));
-        deeds.on(Deed.PASTE_MESSAGES, () -> asking.ask(new MessagesCard(desk, asking)));
-        deeds.on(
-                Deed.EDIT_STUDENT,
-                () -> desk.student().ifPresent(student -> asking.ask(new StudentCard(desk, asking, student))));
-        deeds.on(
-                Deed.NOTE,
-                () -> desk.student()
-                        .ifPresent(student -> desk.place()
-                                .ifPresent(place -> asking.ask(new NoteCard(desk, asking, student, place)))));
     }
 
     private void turn(int by) {
