@@ -6,8 +6,6 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Date;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,7 +13,6 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -28,10 +25,6 @@ import java.util.regex.Pattern;
  * without grouping, in the digits of the trade.
  */
 public final class Wording {
-    /** A place with a format, or a quote that is not written twice. */
-    private static final Pattern FORMATTED = Pattern.compile("\\{\\d+,|(?<!')'(?:'')*(?!')");
-
-    private static final Pattern PLACE = Pattern.compile("\\{\\d+}|''");
     private static final Pattern WORD = Pattern.compile("\\p{L}{3,}");
     private static volatile int longer;
     private static final Map<String, Wording> ROOMS = new ConcurrentHashMap<>();
@@ -55,31 +48,7 @@ public final class Wording {
         if (sentence == null) {
             throw new IllegalArgumentException("no wording '" + key + "' in room '" + room + "'");
         }
-        return longer(fill(sentence, plainNumbers(sentence, arguments)));
-    }
-
-    /** Where nothing but words and small whole numbers goes in, no country's formats are needed: they take long to fetch the first time. */
-    private static String fill(String sentence, Object... arguments) {
-        boolean plain =
-                !FORMATTED.matcher(sentence).find() && Arrays.stream(arguments).allMatch(Wording::wordOrWhole);
-        return plain
-                ? PLACE.matcher(sentence)
-                        .replaceAll(place -> Matcher.quoteReplacement(filled(place.group(), arguments)))
-                : new MessageFormat(sentence, Locale.UK).format(arguments);
-    }
-
-    private static boolean wordOrWhole(Object argument) {
-        return argument instanceof Integer
-                || argument instanceof Long
-                || !(argument instanceof Number || argument instanceof Date);
-    }
-
-    private static String filled(String place, Object... arguments) {
-        if (place.equals("''")) {
-            return "'";
-        }
-        int number = Integer.parseInt(place.substring(1, place.length() - 1));
-        return number < arguments.length ? String.valueOf(arguments[number]) : place;
+        return longer(new MessageFormat(sentence, Locale.UK).format(plainNumbers(sentence, arguments)));
     }
 
     /**
@@ -122,16 +91,18 @@ public final class Wording {
         Object[] plain = arguments.clone();
         for (int place = 0; place < plain.length; place++) {
             if (!sentence.contains("{" + place + ",")) {
-                plain[place] = withoutGrouping(plain[place]);
+                plain[place] = inFigures(plain[place]);
             }
         }
         return plain;
     }
 
-    /** MessageFormat would write 1200 as "1,200", which in this trade reads as two numbers. A choice needs the number itself. */
-    private static Object withoutGrouping(Object argument) {
-        boolean large = argument instanceof Number number && Math.abs(number.longValue()) >= 1000;
-        return large && (argument instanceof Integer || argument instanceof Long) ? argument.toString() : argument;
+    /**
+     * MessageFormat would write 1200 as "1,200", which in this trade reads as two numbers, and would fetch how a country writes numbers
+     * for it, which takes long the first time. A choice needs the number itself.
+     */
+    private static Object inFigures(Object argument) {
+        return argument instanceof Integer || argument instanceof Long ? argument.toString() : argument;
     }
 
     private static Properties load(String room) {

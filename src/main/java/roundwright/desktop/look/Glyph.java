@@ -1,14 +1,10 @@
 package roundwright.desktop.look;
 
-import java.awt.BasicStroke;
+import com.formdev.flatlaf.extras.FlatSVGIcon;
 import java.awt.Color;
 import java.awt.Component;
-import java.awt.Graphics;
-import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.util.Optional;
 import javax.swing.Icon;
-import javax.swing.UIManager;
 
 /** The icons of the window, drawn in the colour of the words beside them. */
 public enum Glyph {
@@ -47,19 +43,12 @@ public enum Glyph {
     NEW("file-plus-2"),
     TROUBLE("triangle-alert");
 
+    private static final float AS_DRAWN = 24;
+
     private final String file;
-    private Shape drawing;
 
     Glyph(String file) {
-        this.file = file;
-    }
-
-    /** Read when it is first seen. */
-    Shape drawing() {
-        if (drawing == null) {
-            drawing = LineDrawing.named(file);
-        }
-        return drawing;
+        this.file = "roundwright/desktop/look/icons/" + file + ".svg";
     }
 
     /** The icon at 16 points. */
@@ -69,44 +58,13 @@ public enum Glyph {
 
     /** The icon at a size in points, in a tone of its own or else in the foreground of its component. */
     public Icon icon(int points, Optional<Tone> tone) {
-        return new Drawn(points, tone);
+        FlatSVGIcon icon = new FlatSVGIcon(file, points / AS_DRAWN);
+        icon.setColorFilter(new FlatSVGIcon.ColorFilter(
+                (Component component, Color color) -> tone.map(Tone::color).orElseGet(() -> ground(component))));
+        return icon;
     }
 
-    private final class Drawn implements Icon {
-        private final int points;
-        private final Optional<Tone> tone;
-
-        Drawn(int points, Optional<Tone> tone) {
-            this.points = points;
-            this.tone = tone;
-        }
-
-        @Override
-        public int getIconWidth() {
-            return Space.points(points);
-        }
-
-        @Override
-        public int getIconHeight() {
-            return Space.points(points);
-        }
-
-        @Override
-        public void paintIcon(Component component, Graphics graphics, int x, int y) {
-            Graphics2D smooth = Space.smooth(graphics);
-            smooth.translate(x, y);
-            smooth.scale(getIconWidth() / LineDrawing.SIDE, getIconHeight() / LineDrawing.SIDE);
-            smooth.setColor(tone.map(Tone::color).orElseGet(() -> ink(component)));
-            smooth.setStroke(new BasicStroke(LineDrawing.PEN, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            smooth.draw(drawing());
-            smooth.dispose();
-        }
-
-        private Color ink(Component component) {
-            if (component == null) {
-                return Tone.INK.color();
-            }
-            return component.isEnabled() ? component.getForeground() : UIManager.getColor("Button.disabledText");
-        }
+    private static Color ground(Component component) {
+        return component == null ? Tone.INK.color() : component.getForeground();
     }
 }

@@ -1,5 +1,6 @@
 package roundwright.desktop.start;
 
+import com.formdev.flatlaf.extras.FlatSVGUtils;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.GraphicsDevice;
@@ -16,7 +17,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.ImageIcon;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -35,7 +35,6 @@ final class MainWindow implements Frame {
     private static final Wording WORDS = Wording.of("desktop");
     private static final Dimension USUAL = new Dimension(1280, 820);
     private static final Dimension LEAST = new Dimension(640, 480);
-    private static final List<Integer> ICON_SIDES = List.of(16, 24, 32, 48, 64, 128);
     private static final int ENOUGH_TO_GRASP = 80;
 
     private final JFrame frame = new JFrame();
@@ -88,7 +87,7 @@ final class MainWindow implements Frame {
         looks.submit(new Task<List<Image>>() {
             @Override
             public List<Image> away() {
-                return ICON_SIDES.stream().map(MainWindow::icon).toList();
+                return FlatSVGUtils.createWindowIconImages("/roundwright/desktop/roundwright.svg");
             }
 
             @Override
@@ -101,11 +100,6 @@ final class MainWindow implements Frame {
                 // the window has the system's icon
             }
         });
-    }
-
-    private static Image icon(int side) {
-        String file = "/roundwright/desktop/roundwright-" + side + ".png";
-        return new ImageIcon(MainWindow.class.getResource(file)).getImage();
     }
 
     JFrame frame() {

@@ -39,7 +39,9 @@ final class WarmUp {
             graphics.drawString(LETTERS, 0, HEIGHT / 2);
             new TextLayout(LETTERS, type.font(), CONTEXT).draw(graphics, 0, HEIGHT / 2f);
         }
-        Glyph.FIND.icon(18, Optional.of(Tone.INK)).paintIcon(null, graphics, 0, 0);
+        for (Glyph glyph : Glyph.values()) {
+            glyph.icon(18, Optional.of(Tone.INK)).paintIcon(null, graphics, 0, 0);
+        }
         graphics.fill(new RoundRectangle2D.Double(0.5, 0.5, WIDTH, HEIGHT, 9, 9));
         graphics.draw(new Ellipse2D.Double(0.5, 0.5, WIDTH, HEIGHT));
         controls(graphics);
