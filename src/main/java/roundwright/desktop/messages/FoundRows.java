@@ -8,6 +8,7 @@ import javax.swing.JCheckBox;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
+import roundwright.desktop.look.TickRow;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.wording.Wording;
@@ -46,13 +47,13 @@ final class FoundRows extends Stack {
     }
 
     private void add(FoundCount count, FoundCounts found) {
-        JCheckBox box = new JCheckBox(sentence(count), count.way().sure());
+        JCheckBox box = new JCheckBox("", count.way().sure());
         String words = found.words(count.source());
         box.setToolTipText(words);
         box.getAccessibleContext().setAccessibleDescription(words);
         box.addActionListener(pressed -> chosen(box));
         boxes.put(box, count);
-        below(0.75, box);
+        below(0.75, new TickRow(box, sentence(count)));
         below(0.25, Prose.muted("“" + words + "”" + remark(count)));
     }
 

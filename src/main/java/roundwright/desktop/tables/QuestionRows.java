@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.JComboBox;
+import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
-import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 
@@ -38,11 +38,9 @@ final class QuestionRows extends Stack {
 
     private void add(Question question) {
         JComboBox<Question.Answer> answers = new JComboBox<>(question.answers().toArray(new Question.Answer[0]));
-        answers.getAccessibleContext().setAccessibleName(question.words());
         answers.addActionListener(event -> answered.accept(((Question.Answer) answers.getSelectedItem()).does()));
-        Text words = new Text(question.words(), Type.SMALL_STRONG, Tone.INK);
-        words.setLabelFor(answers);
-        below(rows.isEmpty() ? 0 : 1.5, words);
+        Prose words = Prose.of(question.words(), Type.SMALL_STRONG, Tone.INK);
+        below(rows.isEmpty() ? 0 : 1.5, words.nameOf(answers));
         below(0.5, answers);
         rows.put(question.words(), answers);
     }
