@@ -31,6 +31,7 @@ import roundwright.mistakes.story.Rates;
 @State(Scope.Benchmark)
 public class ExplanationsBenchmark {
     private static final int STUDENTS = 30;
+    private static final int ROUNDS = 60;
 
     @Param({"16", "40", "80", "160"})
     private int stitches;
@@ -39,7 +40,7 @@ public class ExplanationsBenchmark {
 
     @Setup
     public void invent() {
-        trial = new TrialClass(STUDENTS, stitches, 7);
+        trial = new TrialClass(STUDENTS, ROUNDS, stitches, 7);
     }
 
     /** Every report before the last, explained. */
@@ -50,17 +51,17 @@ public class ExplanationsBenchmark {
 
         @Setup(Level.Invocation)
         public void explain(ExplanationsBenchmark all) {
-            List<CountReport> own = all.trial.reports.stream()
+            List<CountReport> own = all.trial.reports().stream()
                     .filter(report -> report.student().equals(new StudentId(0)))
                     .toList();
-            explanations = Explanations.of(all.trial.pattern, own.subList(0, own.size() - 1), id -> Rates.STORY);
+            explanations = Explanations.of(all.trial.pattern(), own.subList(0, own.size() - 1), id -> Rates.STORY);
             last = own.get(own.size() - 1);
         }
     }
 
     @Benchmark
     public int wholeGroup() {
-        Explanations all = Explanations.of(trial.pattern, trial.reports, id -> Rates.STORY);
+        Explanations all = Explanations.of(trial.pattern(), trial.reports(), id -> Rates.STORY);
         int explained = 0;
         for (int student = 0; student < STUDENTS; student++) {
             explained += all.of(new StudentId(student)).size();
@@ -76,7 +77,7 @@ public class ExplanationsBenchmark {
 
     @Benchmark
     public Rates learning() {
-        Learning learned = Learning.of(trial.pattern, trial.reports);
+        Learning learned = Learning.of(trial.pattern(), trial.reports());
         Rates rates = learned.group().rates();
         for (int student = 0; student < STUDENTS; student++) {
             rates = learned.student(new StudentId(student)).rates();

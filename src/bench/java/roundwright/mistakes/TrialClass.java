@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import roundwright.group.CountReport;
 import roundwright.group.RoundPlace;
 import roundwright.group.StudentId;
@@ -15,30 +17,44 @@ import roundwright.pattern.Pattern;
 import roundwright.pattern.PatternReader;
 
 /** An invented class on an invented pattern of any size, for measuring. */
-final class TrialClass {
-    private static final int ROUNDS = 60;
+public final class TrialClass {
     private static final int REPEATS = 8;
 
     /** A teacher has a round worked again that is further off than this. */
     private static final int FURTHEST_OFF = 3;
 
-    final Pattern pattern;
-    final List<CountReport> reports = new ArrayList<>();
+    private final Pattern pattern;
+    private final int rounds;
+    private final List<CountReport> reports = new ArrayList<>();
 
-    /** So many students over sixty rounds of about so many stitches, a multiple of eight. */
-    TrialClass(int students, int stitches, long seed) {
-        this.pattern = PatternReader.readBare(Optional.of(Terms.UK), lines(stitches / REPEATS));
+    /** So many students over so many rounds of about so many stitches, a multiple of eight. */
+    public TrialClass(int students, int rounds, int stitches, long seed) {
+        this.rounds = rounds;
+        this.pattern = PatternReader.readBare(Optional.of(Terms.UK), lines(rounds, stitches / REPEATS));
         SplittableRandom chance = new SplittableRandom(seed);
         for (int student = 0; student < students; student++) {
             report(new StudentId(student), new Trial(pattern, Rates.STORY, chance.split()));
         }
     }
 
+    public Pattern pattern() {
+        return pattern;
+    }
+
+    /** In the order in which they were entered. */
+    public List<CountReport> reports() {
+        return List.copyOf(reports);
+    }
+
+    public Set<StudentId> students() {
+        return reports.stream().map(CountReport::student).collect(Collectors.toSet());
+    }
+
     /** Grows to the size, then goes up and down about it with plain rounds between. */
-    private static String lines(int width) {
+    private static String lines(int rounds, int width) {
         StringBuilder lines = new StringBuilder("Rnd 1: 8 dc in magic ring (8)\n");
         int now = 1;
-        for (int round = 2; round <= ROUNDS; round++) {
+        for (int round = 2; round <= rounds; round++) {
             int phase = round % 10;
             if (now < width) {
                 lines.append(shaped(round, now - 1, "inc", now + 1));
@@ -60,7 +76,7 @@ final class TrialClass {
 
     private void report(StudentId student, Trial trial) {
         String part = pattern.parts().get(0).name();
-        for (int round = 1; round <= ROUNDS; round++) {
+        for (int round = 1; round <= rounds; round++) {
             int written = pattern.parts().get(0).round(round).orElseThrow().count().orElseThrow();
             boolean again = round > 1;
             while (Math.abs(work(student, trial, new RoundPlace(part, round)) - written) > FURTHEST_OFF && again) {
