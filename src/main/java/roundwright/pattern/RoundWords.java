@@ -153,17 +153,24 @@ final class RoundWords {
     }
 
     private static String joined(List<String> parts, String with) {
-        String all = parts.isEmpty() ? "" : parts.get(0);
-        for (int i = 1; i < parts.size(); i++) {
-            boolean last = i == parts.size() - 1;
-            boolean clauses = with.equals("list.clause");
-            if (last) {
-                all = clauses ? WORDS.say("then-clause", all, parts.get(i)) : WORDS.say("then", all, parts.get(i));
-            } else {
-                all = clauses ? WORDS.say("list.clause", all, parts.get(i)) : WORDS.say("list.more", all, parts.get(i));
-            }
+        if (parts.size() < 2) {
+            return String.join("", parts);
         }
-        return all;
+        boolean clauses = with.equals("list.clause");
+        String before = listed(parts.subList(0, parts.size() - 1), clauses);
+        String last = parts.get(parts.size() - 1);
+        return clauses ? WORDS.say("then-clause", before, last) : WORDS.say("then", before, last);
+    }
+
+    /** Half is joined to half: each part joined to all before it would take the square of their number. */
+    private static String listed(List<String> parts, boolean clauses) {
+        if (parts.size() == 1) {
+            return parts.get(0);
+        }
+        int middle = parts.size() / 2;
+        String before = listed(parts.subList(0, middle), clauses);
+        String after = listed(parts.subList(middle, parts.size()), clauses);
+        return clauses ? WORDS.say("list.clause", before, after) : WORDS.say("list.more", before, after);
     }
 
     static String capital(String sentence) {
