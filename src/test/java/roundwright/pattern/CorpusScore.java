@@ -47,14 +47,26 @@ final class CorpusScore {
     final List<String> misses = new ArrayList<>();
     private final Map<String, Tally> families = new TreeMap<>();
 
-    /** Compares a writer's lines with what was read of them, line by line. */
+    /** Compares a writer's lines with what was read of them; a line without a truth may make no round. */
     void add(Corpus.Writer writer, List<Line> read) {
-        List<Corpus.Entry> told = writer.told();
-        if (told.size() != read.size()) {
-            misses.add(writer.name() + ": " + read.size() + " lines read of " + told.size());
+        int at = 0;
+        for (Corpus.Entry entry : writer.told()) {
+            int found = at;
+            while (found < read.size() && !read.get(found).text().equals(entry.text())) {
+                found++;
+            }
+            boolean there = found < read.size();
+            compare(writer, entry, there ? read.get(found) : null);
+            if (there) {
+                read.subList(at, found).forEach(line -> untold(writer, line));
+                at = found + 1;
+            }
         }
-        for (int i = 0; i < told.size(); i++) {
-            compare(writer, told.get(i), i < read.size() ? read.get(i) : null);
+    }
+
+    private void untold(Corpus.Writer writer, Line line) {
+        if (line.round().isPresent()) {
+            misses.add(writer.name() + "\tround\t" + line.text() + "\twanted none\tgot " + told(line));
         }
     }
 
