@@ -10,9 +10,10 @@ final class CountEnds {
 
     /** Whether, after some marks, nothing more is worked: the line ends, or joins, or tells of other things. */
     boolean nothingAfter(int ahead) {
-        int place = ahead;
+        int place = overEachRound(ahead);
         while (cursor.peek(place).meaning().parts()
                 || cursor.is(place, Meaning.SHUT)
+                || cursor.is(place, Meaning.FILLER)
                 || cursor.is(place, Meaning.OPEN) && cursor.is(place + 1, Meaning.SHUT)) {
             place++;
         }
@@ -24,11 +25,29 @@ final class CountEnds {
                 case STITCH -> joinedTo(place - 1) || cursor.is(place - 1, Meaning.UNKNOWN);
                 case NUMBER ->
                     cursor.is(place - 1, Meaning.CHAIN)
+                            || cursor.is(place - 1, Meaning.NOTE)
                             || !counts(cursor.peek(place + 1).meaning());
                 default -> true;
             };
         }
         return over;
+    }
+
+    /** The place after "on each round", "per round"; the same place where no such words stand there. */
+    int overEachRound(int place) {
+        boolean in = cursor.is(place, Meaning.IN) || cursor.is(place, Meaning.FOR);
+        int each = in ? place + 1 : place;
+        boolean every = cursor.is(each, Meaning.EACH) || cursor.is(each, Meaning.PER);
+        return every && cursor.is(each + 1, Meaning.ROUND) && !cursor.is(each + 2, Meaning.NUMBER) ? each + 2 : place;
+    }
+
+    /** The place after "each" as the last word of a list: "24 dc each (24)"; the same place where it is not so. */
+    int overEach(int place) {
+        boolean ends = cursor.is(place + 1, Meaning.FINISH)
+                || cursor.is(place + 1, Meaning.OPEN)
+                || cursor.is(place + 1, Meaning.EQUALS)
+                || cursor.is(place + 1, Meaning.STOP);
+        return cursor.is(place, Meaning.EACH) && ends ? place + 1 : overEachRound(place);
     }
 
     /** Whether the cursor stands before a count with which the line ends, and nothing but marks before and after it. */

@@ -30,6 +30,7 @@ final class CountReader {
             case YOUHAVE, TOTAL -> said();
             case NUMBER -> bare();
             case DASH, COLON -> dashed();
+            case MARK -> cursor.peek().value() == '_' && line.worked && dashed();
             case STAR, STARS -> starred();
             case ST -> titled();
             default -> false;
@@ -214,7 +215,9 @@ final class CountReader {
                 Meaning.THE,
                 Meaning.NOW,
                 Meaning.OPEN,
-                Meaning.DASH);
+                Meaning.DASH,
+                Meaning.MARK,
+                Meaning.YOUHAVE);
         boolean found = line.stitches && figures.read();
         cursor.accept(Meaning.SHUT);
         return found;
@@ -234,8 +237,10 @@ final class CountReader {
         }
         boolean alone = ends.nothingAfter(1) && (line.worked || !line.ring);
         boolean named = after == Meaning.ST && !placeAfter(2) && !cursor.is(2, Meaning.STITCH);
+        boolean left = after == Meaning.REMAINING && line.worked && ends.nothingAfter(2);
         if (!alone
                 && !named
+                && !left
                 && after != Meaning.TOTAL
                 && !(after == Meaning.YOUHAVE && !cursor.is(2, Meaning.NUMBER))) {
             return false;
@@ -261,15 +266,18 @@ final class CountReader {
 
     /** "Rnd 3: 18 - (sc, inc) x 6": the count before the steps. */
     boolean first() {
-        boolean ahead = cursor.is(Meaning.NUMBER)
-                && cursor.is(1, Meaning.DASH)
-                && cursor.peek(1).spaced()
-                && !cursor.is(2, Meaning.NUMBER)
-                && cursor.peek(2).spaced();
+        int mark = cursor.is(1, Meaning.ST) ? 2 : 1;
+        boolean dash = cursor.is(mark, Meaning.DASH)
+                && cursor.peek(mark).spaced()
+                && (mark > 1 || !cursor.is(mark + 1, Meaning.NUMBER))
+                && cursor.peek(mark + 1).spaced();
+        boolean colon = mark > 1 && cursor.is(mark, Meaning.COMMA)
+                || (mark > 1 || line.labelled) && cursor.is(mark, Meaning.COLON);
+        boolean ahead = cursor.is(Meaning.NUMBER) && (dash || colon) && !cursor.is(mark + 1, Meaning.FINISH);
         if (ahead) {
             Token number = cursor.next();
             line.counts.add(new Count(number.value(), number.span(), true));
-            cursor.next();
+            cursor.at += mark;
         }
         return ahead;
     }
@@ -290,10 +298,14 @@ final class CountReader {
         }
         int number = cursor.next().value();
         cursor.next();
-        cursor.skip(Meaning.ST);
+        cursor.skip(Meaning.ST, Meaning.FILLER);
+        int unit = cursor.at;
+        cursor.skip(Meaning.TOTAL, Meaning.REMAINING, Meaning.NOW);
+        boolean told = cursor.at > unit;
         boolean last = ends.nothingAfter(0);
         if (last) {
-            line.counts.add(new Count(number, cursor.since(begin), line.taken || sentence && whole.getAsBoolean()));
+            boolean sure = line.taken || told || sentence && whole.getAsBoolean();
+            line.counts.add(new Count(number, cursor.since(begin), sure));
         }
         cursor.at = begin;
         return last;

@@ -80,6 +80,21 @@ final class Cursor {
         return at >= tokens.length;
     }
 
+    /** Whether a mark, a bracket or the line's end stands at the cursor. */
+    boolean clauseEnds() {
+        return done() || peek().meaning().parts() || is(Meaning.OPEN) || is(Meaning.EQUALS);
+    }
+
+    /** Whether such a token stands anywhere in the line. */
+    boolean has(Meaning meaning) {
+        for (Token token : tokens) {
+            if (token.is(meaning)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** From the start of the token at {@code from} to the end of the token before the cursor. */
     Span since(int from) {
         int start = from < tokens.length ? tokens[from].start() : finish.end();

@@ -19,23 +19,23 @@ final class DefinitionReader {
         this.vocabulary = vocabulary;
     }
 
-    /** Whether the line defines something; its words are then in the vocabulary. */
-    boolean read() {
-        boolean any = false;
+    /** How many things the line defines; its words are then in the vocabulary. */
+    int read() {
+        int found = 0;
         while (!cursor.done()) {
             int begin = cursor.at;
             if (!name()) {
-                return any;
+                return found;
             }
             int nameEnd = cursor.at;
             cursor.next();
             int meant = cursor.at;
             overMeaning();
             define(begin, nameEnd, meant, cursor.at);
-            any = true;
-            cursor.skip(Meaning.COMMA, Meaning.SEMICOLON, Meaning.STOP, Meaning.SLASH, Meaning.MARK);
+            found++;
+            cursor.skip(Meaning.COMMA, Meaning.SEMICOLON, Meaning.STOP, Meaning.SLASH, Meaning.MARK, Meaning.AND);
         }
-        return any;
+        return found;
     }
 
     /** Moves to the mark after a name; false where no name and mark begin here. */
@@ -45,36 +45,29 @@ final class DefinitionReader {
         boolean unknown = false;
         for (int words = 0; words < LONGEST_NAME; words++) {
             Token token = cursor.peek();
+            if (words > 0 && mark(words, own || stitch, unknown)) {
+                return true;
+            }
             unknown |= token.is(Meaning.UNKNOWN);
             switch (token.meaning()) {
-                case DASH -> {
-                    if (words > 0 && words < 4 && abbreviation(words) && token.spaced()) {
-                        return true;
-                    }
-                }
                 case EQUALS -> {
-                    return words > 0 && (own || stitch);
+                    return false;
                 }
                 case COLON -> {
-                    boolean whole = words > 0 && words < 4 && abbreviation(words);
-                    if (whole || unknown && cursor.is(-1, Meaning.SHUT)) {
-                        return true;
-                    }
                     if (!own || stitch || !cursor.is(-1, Meaning.ST)) {
                         return words > 0 && stitch && !cursor.is(-1, Meaning.NUMBER);
                     }
                 }
-                case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE -> own = true;
+                case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE, SHUT -> own = true;
                 case SPECIAL -> stitch = true;
-                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE -> own |= cursor.is(1, Meaning.EQUALS);
-                case SHUT -> own = true;
-                case ST, OPEN, START, WORK -> {}
+                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE, ST, OPEN, START, WORK ->
+                    own |= cursor.is(1, Meaning.EQUALS);
                 default -> {
-                    if (token.is(Meaning.NUMBER) && words == 0
-                            || token.is(Meaning.FINISH)
-                            || token.meaning().ends()) {
+                    boolean number = token.is(Meaning.NUMBER) && words == 0;
+                    if (number || token.is(Meaning.FINISH) || token.meaning().ends()) {
                         return false;
                     }
+                    own |= words == 0 && cursor.is(1, Meaning.EQUALS);
                 }
             }
             cursor.next();
@@ -82,12 +75,52 @@ final class DefinitionReader {
         return false;
     }
 
+    /** Whether a mark, or a word for one, stands at the cursor and parts a name of so many words from its meaning. */
+    private boolean mark(int words, boolean named, boolean unknown) {
+        return switch (cursor.peek().meaning()) {
+            case DASH -> {
+                boolean ofPattern = unknown && words == 1 && stepAlone();
+                yield words < 4
+                        && (abbreviation(words) || ofPattern)
+                        && cursor.peek().spaced();
+            }
+            case EQUALS -> named && !count();
+            case COLON -> {
+                boolean listed = cursor.at > words && words == 1 && named && stepAfter();
+                yield listed || words < 4 && abbreviation(words) || unknown && cursor.is(-1, Meaning.SHUT);
+            }
+            case UNKNOWN -> cursor.peek().value() == Lexicon.IS && words < 3 && named && stepAfter();
+            default -> false;
+        };
+    }
+
+    /** "x is dc", "v means two dc in one stitch": whether the verb is followed by what is worked. */
+    private boolean stepAfter() {
+        int place = cursor.is(1, Meaning.THE) || cursor.is(1, Meaning.WORK) ? 2 : 1;
+        return cursor.peek(place).meaning().makes()
+                || cursor.is(place, Meaning.NUMBER)
+                        && cursor.peek(place + 1).meaning().makes();
+    }
+
+    /** "pj - single crochet;": whether one step and nothing more stands after the mark. */
+    private boolean stepAlone() {
+        boolean ends = cursor.peek(2).meaning().parts() || cursor.is(2, Meaning.FINISH);
+        return cursor.peek(1).meaning().makes() && ends;
+    }
+
+    /** Whether nothing but a number of stitches comes after the mark: "3 rounds of sc = 18". */
+    private boolean count() {
+        int unit = cursor.is(2, Meaning.ST) || cursor.is(2, Meaning.STITCH) ? 3 : 2;
+        return cursor.is(1, Meaning.NUMBER) && cursor.is(unit, Meaning.FINISH);
+    }
+
     /** Whether the words before the cursor are the name of a step alone: "dc", "sc2tog". */
     private boolean abbreviation(int words) {
         Meaning first = cursor.peek(-words).meaning();
+        boolean described = words == 2 && first == Meaning.FILLER && cursor.is(-1, Meaning.STITCH);
         boolean name = first.makes() || first == Meaning.INVDEC;
         boolean joined = words == 1 || cursor.is(-1, Meaning.TOG);
-        return name && joined && cursor.at == words;
+        return (name && joined || described) && cursor.at == words;
     }
 
     /** Over what the name stands for: to the next definition or the line's end. */
@@ -103,7 +136,10 @@ final class DefinitionReader {
 
     private boolean equalsWithin(int words) {
         for (int ahead = 1; ahead <= words; ahead++) {
-            if (cursor.is(ahead, Meaning.EQUALS)) {
+            boolean is = cursor.is(ahead, Meaning.UNKNOWN) && cursor.peek(ahead).value() == Lexicon.IS;
+            boolean mark = cursor.is(ahead, Meaning.COLON)
+                    || cursor.is(ahead, Meaning.DASH) && cursor.peek(ahead).spaced();
+            if (cursor.is(ahead, Meaning.EQUALS) || is || mark && ahead == 2) {
                 return true;
             }
             if (cursor.peek(ahead).meaning().parts()) {
@@ -122,7 +158,9 @@ final class DefinitionReader {
             cursor.at = i;
             Token token = cursor.peek();
             boolean letter = token.end() - token.start() == 1;
-            boolean free = token.is(Meaning.UNKNOWN) || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
+            boolean whole = nameEnd == begin + 1 && !token.meaning().makes() && !token.is(Meaning.NUMBER);
+            boolean free =
+                    whole || token.is(Meaning.UNKNOWN) || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
             boolean step = entry.meaning() == Meaning.STITCH
                     || entry.meaning() == Meaning.INC
                     || entry.meaning() == Meaning.DEC;

@@ -1,5 +1,6 @@
 package roundwright.notation;
 
+import java.util.Optional;
 import roundwright.notation.Node.Manner;
 import roundwright.notation.Node.Target;
 import roundwright.notation.Node.Work;
@@ -30,6 +31,53 @@ final class EvenReader {
         even(span);
     }
 
+    /** "inc 6 times, with 2 dc between": the stitches between increases, told after them. */
+    boolean between() {
+        Node shaping = items.last();
+        if (line.gaps == null || shaping == null || shaping instanceof Node.Note) {
+            return false;
+        }
+        Optional<GapChange> gap = line.gaps.behind();
+        Optional<Node> both = gap.flatMap(change -> change.before(shaping));
+        both.ifPresent(node -> items.nodes.set(items.nodes.size() - 1, node));
+        return both.isPresent();
+    }
+
+    /** "decrease evenly to 12 sts": to how many, and so how often. */
+    boolean spread() {
+        int begin = cursor.at;
+        boolean alone = items.alone()
+                && items.last() instanceof Work work
+                && work.takes() != work.makes()
+                && work.takes() > 0
+                && work.makes() > 0
+                && work.times().equals(Times.ONCE);
+        if (!alone) {
+            return false;
+        }
+        cursor.skip(Meaning.EVENLY, Meaning.AROUND, Meaning.COMMA, Meaning.AND);
+        boolean to = cursor.accept(Meaning.TO);
+        cursor.skip(Meaning.YOUHAVE, Meaning.THE, Meaning.WORK);
+        int number = to && cursor.is(Meaning.NUMBER) ? cursor.next().value() : 0;
+        cursor.skip(Meaning.ST, Meaning.STITCH, Meaning.EVENLY, Meaning.AROUND, Meaning.REMAINING);
+        if (number == 0 || !cursor.clauseEnds()) {
+            cursor.at = begin;
+            return false;
+        }
+        Work shaping = (Work) items.last();
+        items.nodes.set(items.nodes.size() - 1, new Node.Spread(cursor.since(begin), shaping, number));
+        return true;
+    }
+
+    /** "plain", "plain rounds": one plain stitch in each where nothing else is worked. */
+    void plain() {
+        Span span = cursor.next().span();
+        cursor.skip(Meaning.ROUND, Meaning.AROUND);
+        if (!cursor.is(Meaning.STITCH)) {
+            even(span);
+        }
+    }
+
     /** "sc evenly around". */
     void evenly() {
         Token token = cursor.next();
@@ -48,7 +96,9 @@ final class EvenReader {
             if (around) {
                 items.fillLast();
             }
-        } else if (!items.evenly(line) && around && !items.empty() && !items.alone()) {
+        } else if (items.evenly()) {
+            cursor.skip(Meaning.AROUND, Meaning.ACROSS, Meaning.TOEND);
+        } else if (around && !items.empty() && !items.alone()) {
             items.repeat(new Often(Times.FULL, false, false, false, false), token.span());
         }
     }
@@ -59,7 +109,7 @@ final class EvenReader {
             items.fillLast();
             return;
         }
-        if (!line.worked && !strangers.stepsAhead()) {
+        if (!line.worked && (!strangers.stepsAhead() || new CountEnds(cursor).closes())) {
             line.stitches = true;
             line.worked = true;
             line.beyondSlips = true;
@@ -75,10 +125,36 @@ final class EvenReader {
         }
         line.rounds = cursor.next().value();
         cursor.skip(Meaning.MORE, Meaning.ROUND);
-        if (cursor.accept(Meaning.OF) && !line.worked && cursor.is(Meaning.STITCH)) {
+        int before = cursor.at;
+        cursor.skip(Meaning.OF, Meaning.FILLER, Meaning.WORK, Meaning.IN);
+        boolean plain = !line.worked && cursor.is(Meaning.STITCH) && ends(1);
+        if (plain) {
             line.lastName = cursor.next().name();
+            line.names.add(line.lastName);
             even(cursor.peek(-1).span());
+        } else {
+            cursor.at = before;
         }
         return true;
+    }
+
+    private boolean ends(int ahead) {
+        return switch (cursor.peek(ahead).meaning()) {
+            case FINISH, OPEN, EQUALS, YOUHAVE, TOTAL, STOP, COMMA, DASH, COLON -> !stepAfter(ahead);
+            default -> false;
+        };
+    }
+
+    private boolean stepAfter(int ahead) {
+        for (int place = ahead; !cursor.is(place, Meaning.FINISH); place++) {
+            Meaning meaning = cursor.peek(place).meaning();
+            if (meaning == Meaning.INC
+                    || meaning == Meaning.DEC
+                    || meaning == Meaning.INVDEC
+                    || meaning == Meaning.REPEAT) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -29,8 +29,23 @@ final class Items {
     boolean parted;
 
     void add(Node node) {
-        nodes.add(node);
+        nodes.add(afterPlain(node) ? ((Choice) node).options().get(0) : node);
         parted = false;
+    }
+
+    /** "1 dc, dc inc": nobody writes two dc like that, so the second names the increase. */
+    private boolean afterPlain(Node node) {
+        return parted
+                && node instanceof Choice choice
+                && choice.habit() == Habit.NAME_AND_SHAPING
+                && choice.options().get(0) instanceof Work shaping
+                && shaping.times().equals(Times.ONCE)
+                && last() instanceof Work plain
+                && plain.manner() == Manner.PLAIN
+                && plain.stitch() == shaping.stitch()
+                && choice.options().get(1) instanceof Sequence two
+                && two.body().get(0) instanceof Work first
+                && first.manner() == Manner.PLAIN;
     }
 
     /** Whether the last step is one plain stitch with no number or place. */
@@ -57,23 +72,66 @@ final class Items {
                 : node);
     }
 
+    /** Whether the last step is a plain stitch in each, all round: how many rounds of it there are is another thing. */
+    boolean fillsRound() {
+        boolean repeated = last() instanceof Repeat repeat && repeat.times().fills() && plain(repeat.body());
+        return repeated
+                || last() instanceof Work work
+                        && work.manner() == Manner.PLAIN
+                        && work.times().fills();
+    }
+
+    /** Whether the last step goes round, with plain stitches of its own between: "inc in every third st". */
+    boolean filled() {
+        return last() instanceof Repeat repeat && repeat.times().fills();
+    }
+
+    /** Whether steps without a place stand before the one that goes into the ring: "dc, dc, dc in magic ring". */
+    boolean plainTillRing() {
+        boolean ring = false;
+        for (Node node : nodes) {
+            boolean into = node instanceof Work work && work.target() == Node.Target.RING;
+            boolean plain = node instanceof Work work
+                    && work.manner() == Manner.PLAIN
+                    && work.times().number() > 0;
+            if (!into && !plain && !mayEnd(node) || ring && plain && !into) {
+                return false;
+            }
+            ring |= into;
+        }
+        return ring;
+    }
+
     boolean alone() {
         return nodes.size() == from + 1;
     }
 
     /** "inc 6 times evenly": the shaping alone is named, the rest of the round is plain. */
-    boolean evenly(Reading line) {
-        boolean shaping = alone()
-                && last() instanceof Work work
+    boolean evenly() {
+        dropNotes();
+        Node last = last() instanceof Choice choice && choice.habit() == Habit.NUMBER_AFTER_INCREASE
+                ? choice.options().get(0)
+                : last();
+        boolean shaping = last instanceof Work work
                 && work.takes() != work.makes()
+                && work.takes() > 0
                 && work.manner() != Manner.CHAIN
                 && !work.times().fills();
-        if (shaping) {
-            Work work = (Work) last();
-            nodes.add(new Work(
-                    work.span(), Manner.PLAIN, work.stitch(), 1, 1, Times.FULL, line.hold, Node.Target.NEXT, ""));
+        boolean alone = alone() || nodes.size() == from + 2 && plainAround(nodes.get(from));
+        if (!shaping || !alone) {
+            return false;
         }
-        return shaping;
+        nodes.subList(from, nodes.size()).clear();
+        nodes.add(new Node.Spread(last.span(), (Work) last, 0));
+        return true;
+    }
+
+    /** "dc around": what other steps interrupt. */
+    private static boolean plainAround(Node node) {
+        return node instanceof Work work
+                && work.takes() == 1
+                && work.makes() == 1
+                && work.times().fills();
     }
 
     /** Whether all are plain stitches. */
@@ -170,8 +228,7 @@ final class Items {
     private void bracket(Choice bracket, Often often, Span words) {
         int last = nodes.size() - 1;
         Node alone = repeated(bodyOf(bracket), often, bracket.span().to(words));
-        boolean oneStep =
-                bodyOf(bracket).size() == 1 && (parted || !often.times().fills());
+        boolean oneStep = bodyOf(bracket).size() == 1;
         if (!often.repeat() && !oneStep || last == from || often.fromStar() && starred) {
             nodes.set(last, alone);
             return;
@@ -254,11 +311,19 @@ final class Items {
                         new Note(span, Feature.OTHER)));
     }
 
+    /** Brackets without a number within a list that is repeated itself are worked once: nothing fills a round twice over. */
+    void onceInside() {
+        nodes.replaceAll(node -> node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET
+                ? choice.options().get(1)
+                : node);
+    }
+
     /** Whether the list has steps of which none is repeated: such a list may stand for the whole round. */
     boolean bare() {
         boolean steps = false;
         for (Node node : nodes) {
-            if (node instanceof Repeat || node instanceof Choice choice && repeats(choice.habit())) {
+            boolean whole = node instanceof Repeat || node instanceof Node.Spread;
+            if (whole || node instanceof Choice choice && repeats(choice.habit())) {
                 return false;
             }
             if (node instanceof Work work) {

@@ -8,6 +8,12 @@ final class LabelReader {
     /** A label never stands further in than this. */
     private static final int FURTHEST = 7;
 
+    /** More stitches do not go into each stitch of a round. */
+    private static final int MOST_IN_ONE = 4;
+
+    /** The dash that parts words, and joins no numbers. */
+    private static final char LONG_DASH = '\u2014';
+
     private final Cursor cursor;
 
     LabelReader(Cursor cursor) {
@@ -32,9 +38,11 @@ final class LabelReader {
         return step(begin).or(this::unnumbered);
     }
 
-    /** "Step 4:" where no round is named. */
+    /** "Step 4:", "No. 4:", where no round is named. */
     private Optional<Label> step(int begin) {
-        if (cursor.accept(Meaning.STEP) && cursor.is(Meaning.NUMBER)) {
+        boolean numbered = cursor.accept(Meaning.STEP) || cursor.is(1, Meaning.STOP) && cursor.accept(Meaning.NOT);
+        cursor.skip(Meaning.STOP);
+        if (numbered && cursor.is(Meaning.NUMBER)) {
             Optional<Label> label = range(begin, true);
             overHeading();
             return label;
@@ -43,20 +51,21 @@ final class LabelReader {
         return Optional.empty();
     }
 
-    /** "4 sc around", in a pattern whose lines begin with their numbers and no mark. */
+    /** "4 sc around", "4,sc around", in a pattern whose lines begin with their numbers and no mark of a label. */
     Optional<Label> numberAlone() {
         if (!cursor.is(Meaning.NUMBER) || cursor.at > 0) {
             return Optional.empty();
         }
         Token number = cursor.next();
         int last = number.value();
-        if (cursor.is(Meaning.DASH)
-                && cursor.is(1, Meaning.NUMBER)
-                && cursor.peek(1).value() > last) {
+        boolean spans = cursor.is(Meaning.DASH) || cursor.is(Meaning.TO);
+        if (spans && cursor.is(1, Meaning.NUMBER) && cursor.peek(1).value() > last) {
             cursor.next();
             last = cursor.next().value();
         }
-        cursor.skip(Meaning.STOP, Meaning.DASH, Meaning.COMMA);
+        while (cursor.peek().meaning().parts()) {
+            cursor.next();
+        }
         return Optional.of(new Label(number.value(), last, number.span()));
     }
 
@@ -184,13 +193,36 @@ final class LabelReader {
             spanned = spans;
             cursor.next();
             cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND, Meaning.DASH, Meaning.MARK);
-            if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || startsStep(dash, plural)) {
+            boolean step = startsStep(dash, plural, first) && !(first > 1 && goesRound());
+            if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || step) {
                 cursor.at = before;
                 break;
             }
             last = cursor.next().value();
         }
         return Optional.of(new Label(first, last, cursor.since(begin)));
+    }
+
+    /** Whether a ring comes within a few words, which only the first round has. */
+    private boolean ringAhead() {
+        for (int ahead = 1; ahead < FURTHEST; ahead++) {
+            if (cursor.is(ahead, Meaning.RING) || cursor.is(ahead, Meaning.MAGIC)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether so many stitches would go into each stitch of a round: then the number is the label's, "Rnd 5 - 9 sc in all 24 sts". */
+    private boolean goesRound() {
+        boolean many = cursor.peek().value() > MOST_IN_ONE && cursor.is(1, Meaning.STITCH);
+        int place = cursor.is(2, Meaning.IN) ? 3 : 2;
+        return many
+                && switch (cursor.peek(place).meaning()) {
+                    case EACH, AROUND, TOEND -> true;
+                    case NUMBER -> place == 2;
+                    default -> false;
+                };
     }
 
     private static boolean joins(Token token) {
@@ -202,7 +234,7 @@ final class LabelReader {
     }
 
     /** Whether the number at the cursor begins the first step: "Rnd 3 - 6 dc in ring", "R3, 6 dc". */
-    private boolean startsStep(Token dash, boolean plural) {
+    private boolean startsStep(Token dash, boolean plural, int first) {
         Token after = cursor.peek(1);
         boolean step = after.meaning().makes()
                 || after.is(Meaning.IN)
@@ -213,13 +245,14 @@ final class LabelReader {
         boolean close =
                 dash.is(Meaning.DASH) && !dash.spaced() && !cursor.peek().spaced();
         boolean spelt = dash.is(Meaning.TO) || dash.is(Meaning.IN);
-        return step && !plural && !close && !spelt;
+        boolean longer = dash.value() == LONG_DASH;
+        return step && (!plural && !close && !spelt || longer || first == 1 && ringAhead());
     }
 
     /** "3rd round", "5th-9th rows", "first round". */
     private Optional<Label> ordinal(int begin) {
         cursor.at = begin;
-        cursor.skip(Meaning.FOR, Meaning.IN, Meaning.THE);
+        cursor.skip(Meaning.FOR, Meaning.IN, Meaning.THE, Meaning.FROM);
         int first = ordinalValue();
         int last = first;
         while (first > 0 && cursor.is(Meaning.COMMA) && cursor.is(1, Meaning.ORDINAL)) {
@@ -228,7 +261,7 @@ final class LabelReader {
         }
         if (first > 0 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.TO) || cursor.is(Meaning.AND))) {
             int before = cursor.at;
-            cursor.skip(Meaning.DASH, Meaning.TO, Meaning.AND);
+            cursor.skip(Meaning.DASH, Meaning.TO, Meaning.AND, Meaning.THE);
             int upTo = ordinalValue();
             cursor.at = upTo <= last ? before : cursor.at;
             last = Math.max(last, upTo);
@@ -278,14 +311,21 @@ final class LabelReader {
     /** "1 row:". */
     private Optional<Label> numberFirst(int begin) {
         cursor.at = begin;
-        if (cursor.is(Meaning.NUMBER)
-                && cursor.is(1, Meaning.ROUND)
-                && cursor.peek(2).meaning().parts()) {
-            int number = cursor.next().value();
+        int last = begin;
+        while (cursor.is(Meaning.NUMBER)) {
+            last = cursor.at;
             cursor.next();
-            return Optional.of(new Label(number, number, cursor.since(begin)));
+            cursor.skip(Meaning.STOP);
+            boolean more = cursor.is(Meaning.DASH) && cursor.is(1, Meaning.NUMBER);
+            cursor.at += more ? 1 : 0;
         }
-        return Optional.empty();
+        boolean round = cursor.at > begin && cursor.accept(Meaning.ROUND);
+        if (!round || !cursor.peek().meaning().parts()) {
+            return Optional.empty();
+        }
+        int first = cursor.peek(begin - cursor.at).value();
+        return Optional.of(
+                new Label(first, Math.max(first, cursor.peek(last - cursor.at).value()), cursor.since(begin)));
     }
 
     /** "3.", "3)", "3:", "8-12.", "8.-12.", "10.to 12.". */
@@ -308,8 +348,8 @@ final class LabelReader {
         }
         Token mark = cursor.peek();
         boolean marked = switch (mark.meaning()) {
-            case STOP, COLON, SHUT -> true;
-            case MARK -> true;
+            case STOP, COLON, SEMICOLON, SHUT, MARK -> true;
+            case SLASH -> !mark.spaced() && cursor.peek(1).spaced();
             case DASH -> mark.spaced() || cursor.peek(1).spaced();
             default -> false;
         };
@@ -352,10 +392,38 @@ final class LabelReader {
             cursor.next();
         }
         cursor.accept(Meaning.EQUALS);
+        overNaming();
         boolean words = cursor.is(1, Meaning.UNKNOWN) && cursor.is(2, Meaning.COLON);
         if (words && (cursor.is(Meaning.UNKNOWN) || cursor.is(Meaning.STITCH))) {
             cursor.at += 3;
         }
+    }
+
+    /** Over "Increase:" before the steps of such a round, and over "is". */
+    private void overNaming() {
+        int colon = 1;
+        while (cursor.is(colon, Meaning.FILLER) || cursor.is(colon, Meaning.ROUND)) {
+            colon++;
+        }
+        boolean shaping = cursor.is(Meaning.INC) || cursor.is(Meaning.DEC);
+        cursor.at += shaping && cursor.is(colon, Meaning.COLON) ? colon + 1 : 0;
+        boolean is = cursor.is(Meaning.UNKNOWN) && cursor.peek().value() == Lexicon.IS;
+        cursor.at += is && workAfter() ? 1 : 0;
+    }
+
+    /** "Round 4 is 2 dc in each", "Round 4 is the hard one": whether steps come after the verb. */
+    private boolean workAfter() {
+        int place = 1;
+        while (cursor.is(place, Meaning.WORK) || cursor.is(place, Meaning.FILLER) || cursor.is(place, Meaning.THE)) {
+            place++;
+        }
+        Meaning first = cursor.peek(place).meaning();
+        return first.makes()
+                || first == Meaning.OPEN
+                || first == Meaning.STAR
+                || first == Meaning.PLAIN
+                || first == Meaning.EVEN
+                || first == Meaning.NUMBER && cursor.peek(place + 1).meaning().makes();
     }
 
     /** "Rnd 4 in red:", "Rnd 4 in B:". */

@@ -18,6 +18,9 @@ final class Lexicon {
     /** What a form means. */
     record Entry(Meaning meaning, int value, StitchName name, Hold hold, Feature feature) {}
 
+    /** The value of "is" and its like, which are words of no trade. */
+    static final int IS = 1;
+
     /** What no letter leads to. */
     static final int NOWHERE = 0;
 
@@ -73,6 +76,7 @@ final class Lexicon {
             case SLIP -> new Entry(meaning, 0, StitchName.SLIP, Hold.BOTH, null);
             case INC, DEC, INVDEC, COUNTER, NUMBER, ORDINAL ->
                 new Entry(meaning, Integer.parseInt(payload), null, null, null);
+            case UNKNOWN -> new Entry(meaning, IS, null, null, null);
             case HOLD -> new Entry(meaning, 0, null, Hold.valueOf(payload), null);
             case NOTE -> new Entry(meaning, 0, null, null, Feature.valueOf(payload));
             default -> new Entry(meaning, 0, null, null, null);

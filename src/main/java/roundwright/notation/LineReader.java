@@ -49,7 +49,8 @@ public final class LineReader {
         }
         label.ifPresent(found -> countBefore(line, found));
         line.labelled = label.isPresent();
-        Optional<Reference> reference = new ReferenceReader(line.cursor).read();
+        line.body = line.cursor.at;
+        Optional<Reference> reference = new ReferenceReader(line).read();
         line.stitches = reference.isPresent();
         line.taken = reference.isPresent();
         List<Node> body = new SequenceReader(line).line();
@@ -80,11 +81,27 @@ public final class LineReader {
         if (!line.labelled && seam(line)) {
             line.doubt(new Span(0, line.text.length()));
         }
-        if (line.labelled && !line.stitches && !onlyTells(line, label.get())) {
+        boolean counted = line.labelled && !line.stitches && countAtEnd(line);
+        if (line.labelled && !line.stitches && (counted || !onlyTells(line, label.get()))) {
             line.stitches = true;
             line.doubt(new Span(
                     label.get().span().end(), Math.max(label.get().span().end(), line.text.length())));
         }
+    }
+
+    /** "Rnd 9: hen stitch around (40)": takes in a count at the line's end, which shows that the line is a round. */
+    private static boolean countAtEnd(Reading line) {
+        Cursor cursor = line.cursor;
+        cursor.at = cursor.size();
+        cursor.at -= cursor.is(-1, Meaning.STOP) ? 1 : 0;
+        boolean unit = cursor.is(-2, Meaning.ST) || cursor.is(-2, Meaning.STITCH);
+        Token number = cursor.peek(unit ? -3 : -2);
+        boolean found =
+                cursor.is(-1, Meaning.SHUT) && number.is(Meaning.NUMBER) && cursor.is(unit ? -4 : -3, Meaning.OPEN);
+        if (found && line.counts.isEmpty()) {
+            line.counts.add(new WrittenLine.Count(number.value(), number.span(), true));
+        }
+        return found;
     }
 
     private static Optional<WrittenLine.Said> said(Reading line) {
@@ -172,10 +189,12 @@ public final class LineReader {
             return true;
         }
         int strange = line.text.startsWith("I ") || line.text.startsWith("I'") || title(cursor) ? 2 : 0;
+        boolean note = false;
         for (int i = 0; i < cursor.size(); i++) {
             Meaning after = cursor.peek(i + 1).meaning();
             switch (cursor.peek(i).meaning()) {
                 case UNKNOWN, NOT -> strange++;
+                case NOTE -> note = true;
                 case NUMBER -> {
                     if (after.makes() || after == Meaning.TIMES) {
                         return false;
@@ -187,7 +206,7 @@ public final class LineReader {
                 default -> {}
             }
         }
-        return strange >= 2;
+        return strange >= 2 || note && strange > 0;
     }
 
     /** Whether the line has so many words that are not of rounds that it only talks, whatever else it has. */

@@ -83,6 +83,8 @@ enum Meaning {
     COLOUR,
     MEASURE,
     FILLER,
+    /** A stitch without shaping, or a round of them: "plain". */
+    PLAIN,
     UNWORKED,
     IT,
     EVEN,

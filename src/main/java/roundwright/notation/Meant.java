@@ -63,7 +63,7 @@ final class Meant {
             int of = place == null || place.number == 0 ? 1 : place.number;
             return step.times(Times.of(unit.takes() > 1 ? Math.max(1, of / unit.takes()) : of));
         }
-        if (unit.manner() == Manner.INCREASE && after && !times) {
+        if (unit.manner() == Manner.INCREASE && after && !times && number > 1) {
             return choice(Habit.NUMBER_AFTER_INCREASE, step.times(Times.of(number)), increase(number, 1));
         }
         if (unit.takes() > 1 && after && !times) {
@@ -160,6 +160,9 @@ final class Meant {
 
     private Node fill(int each) {
         line.lastEach = each;
+        if (place.chain && line.ringChains > 0 && !line.begun) {
+            return increase(unit.in(Target.RING, 0), each, line.ringChains);
+        }
         Work step = each == 1 ? placed() : (Work) increase(each, 1);
         if (place.alsoSpaces) {
             Work spaces = unit.in(Target.SPACE, 0).times(Times.FULL);
@@ -231,7 +234,8 @@ final class Meant {
         if (place.layers) {
             return placed().times(Times.of(each));
         }
-        if (place.number == 0 && place.plural && !place.each) {
+        boolean along = place.plural || place.chainNamed && place.ordinal == 0 && !place.next && line.chains == 0;
+        if (place.number == 0 && along && !place.each) {
             return choice(Habit.NUMBER_IN_NEXT, placed().times(Times.of(each)), increase(each, 1));
         }
         if (place.each || each != stitches) {

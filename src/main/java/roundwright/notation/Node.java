@@ -104,6 +104,43 @@ public sealed interface Node {
         }
     }
 
+    /**
+     * Shapings spread over a round with plain stitches between them: "decrease 6 sts evenly", "decrease evenly to 12".
+     *
+     * @param to how many stitches the round has then; 0 where the shaping says how often it is done
+     */
+    record Spread(Span span, Work shaping, int to) implements Node {
+        /** The steps on so many stitches (-1: it is not known); empty where that many cannot be had from them. */
+        public List<Node> on(long stitches) {
+            if (stitches < 1) {
+                return to > 0
+                        ? List.of()
+                        : List.of(
+                                shaping,
+                                new Work(
+                                        span,
+                                        Manner.PLAIN,
+                                        shaping.stitch(),
+                                        1,
+                                        1,
+                                        Times.FULL,
+                                        shaping.hold(),
+                                        Target.NEXT,
+                                        ""));
+            }
+            long change = shaping.makes() - shaping.takes();
+            long times = to > 0 ? (to - stitches) / change : shaping.times().number();
+            long plain = Math.max(0, stitches - times * shaping.takes());
+            if (to > 0 && (times < 1 || stitches < times * shaping.takes() || (to - stitches) % change != 0)) {
+                return List.of();
+            }
+            Work rest = new Work(
+                    span, Manner.PLAIN, shaping.stitch(), 1, 1, Times.of((int) plain), shaping.hold(), Target.NEXT, "");
+            Work shapings = shaping.times(Times.of((int) times));
+            return plain == 0 ? List.of(shapings) : List.of(shapings, rest);
+        }
+    }
+
     /** Words around the stitches: kept, and never stitches. */
     record Note(Span span, Feature feature) implements Node {}
 }

@@ -4,6 +4,29 @@ import roundwright.notation.Node.Note;
 
 /** Reads over words around the stitches: colours, stuffing, sewing, encouragement. */
 final class NoteReader {
+    /** What stitches are made with. */
+    private static final java.util.Set<String> MATERIAL = java.util.Set.of(
+            "hook",
+            "hooks",
+            "strand",
+            "strands",
+            "wool",
+            "cotton",
+            "string",
+            "twine",
+            "cord",
+            "raffia",
+            "tension",
+            "needle",
+            "mohair",
+            "chenille",
+            "shade",
+            "ball",
+            "skein",
+            "ply",
+            "mc",
+            "cc");
+
     private final Reading line;
     private final Cursor cursor;
 
@@ -100,10 +123,12 @@ final class NoteReader {
         int begin = cursor.at;
         line.features.add(Feature.COLOUR_CHANGE);
         boolean with = cursor.next().is(Meaning.WITH);
+        boolean how = with && cursor.peek(-2).meaning().makes();
         while (with
                 && !cursor.done()
                 && !cursor.peek().meaning().parts()
                 && !stepAhead(0)
+                && !(cursor.is(Meaning.OPEN) && countAhead())
                 && !cursor.is(Meaning.SHUT)) {
             cursor.next();
         }
@@ -114,7 +139,25 @@ final class NoteReader {
                                 || cursor.peek(1).meaning().parts())) {
             cursor.next();
         }
+        if (how && strange(begin)) {
+            line.doubt(cursor.since(begin));
+        }
         return new Note(cursor.since(begin), Feature.COLOUR_CHANGE);
+    }
+
+    /** Whether words on how a stitch is made, from a place on, name nothing that it is made with: "dc with a half twist". */
+    private boolean strange(int begin) {
+        boolean words = false;
+        for (int place = begin + 1 - cursor.at; place < 0; place++) {
+            Token token = cursor.peek(place);
+            boolean known = token.is(Meaning.COLOUR) || token.is(Meaning.MEASURE) || line.yarns.letter(token);
+            String word = line.text.substring(token.start(), token.end()).toLowerCase(java.util.Locale.ROOT);
+            if (known || MATERIAL.contains(word)) {
+                return false;
+            }
+            words |= token.is(Meaning.UNKNOWN);
+        }
+        return words;
     }
 
     /** Whether the bracket at the cursor is an aside: nothing in it is a step, or a word in it is not of the trade. */

@@ -29,6 +29,8 @@ final class Place {
     boolean fromHook;
     /** Chains are what it is worked into. */
     boolean chain;
+    /** A chain is named, whether or not it is the line's own. */
+    boolean chainNamed;
     /** A loop, which some call a stitch and some a space. */
     boolean loop;
 

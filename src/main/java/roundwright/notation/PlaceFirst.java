@@ -42,7 +42,9 @@ final class PlaceFirst {
         if (place.target == Target.RING && behind && line.placeBehind(items, place)) {
             return true;
         }
-        boolean chain = place.fromHook || place.otherSide || place.ordinal > 0 && place.chain && !line.worked;
+        boolean starting = place.chain && cursor.peek(begin - cursor.at - 1).is(Meaning.START);
+        boolean chain =
+                starting || place.fromHook || place.otherSide || place.ordinal > 0 && place.chain && !line.worked;
         if (place.target != Target.RING && !chain) {
             return false;
         }

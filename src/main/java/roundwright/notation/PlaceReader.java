@@ -13,7 +13,7 @@ final class PlaceReader {
         this.line = line;
         this.cursor = line.cursor;
         this.text = line.text;
-        this.starts = new PlaceStarts(cursor);
+        this.starts = new PlaceStarts(cursor, line.yarns);
     }
 
     /** Whether words at the cursor begin to say where. */
@@ -33,6 +33,10 @@ final class PlaceReader {
 
     void overWords() {
         starts.overWords();
+    }
+
+    void overEachRound() {
+        starts.overEachRound();
     }
 
     /** Reads all the words that say where; null where there are none. */
@@ -207,7 +211,7 @@ final class PlaceReader {
                 place.layers = true;
                 yield named(place, token);
             }
-            case AS -> asJoin(place);
+            case AS, COUNTSAS -> asJoin(place);
             case JOIN -> (cursor.is(-1, Meaning.THE) || cursor.is(-1, Meaning.IN)) && point(place, token);
             case TCHAIN -> firstChain(place, token) || point(place, token);
             case HOOK, TOP, MARKER, PREVIOUS, BASE, CORNERST -> point(place, token);
@@ -338,6 +342,7 @@ final class PlaceReader {
         cursor.next();
         place.noun = true;
         place.chain = !place.top;
+        place.chainNamed = place.chain;
         place.plural |= text.charAt(cursor.peek(-1).end() - 1) == 's';
         int before = cursor.at;
         cursor.accept(Meaning.DASH);
@@ -365,6 +370,9 @@ final class PlaceReader {
                 || cursor.is(Meaning.CHAIN)
                 || cursor.is(Meaning.TCHAIN);
         cursor.skip(Meaning.JOIN, Meaning.SLIP, Meaning.CHAIN, Meaning.TCHAIN, Meaning.ST, Meaning.STITCH, Meaning.INC);
+        if (cursor.is(-1, Meaning.CHAIN) && !cursor.peek(1).meaning().makes()) {
+            cursor.skip(Meaning.DASH, Meaning.NUMBER);
+        }
         return true;
     }
 
@@ -435,6 +443,11 @@ final class PlaceReader {
                 Meaning.UNKNOWN,
                 Meaning.FIRST);
         cursor.skip(Meaning.CHAIN, Meaning.NOTE, Meaning.RING, Meaning.UNKNOWN);
+        boolean part = cursor.is(-1, Meaning.UNKNOWN)
+                || cursor.is(-1, Meaning.NOTE) && cursor.peek(-1).feature() == Feature.OTHER;
+        if (part && ++line.things > 1) {
+            line.features.add(Feature.JOIN_PARTS);
+        }
         if (cursor.is(-1, Meaning.NOTE)
                 && (cursor.is(-2, Meaning.FIRST) || cursor.is(-2, Meaning.ORDINAL) || cursor.is(-2, Meaning.OTHER))) {
             line.features.add(Feature.JOIN_PARTS);

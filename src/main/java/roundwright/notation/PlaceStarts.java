@@ -3,25 +3,24 @@ package roundwright.notation;
 /** Looks ahead for words that say where a step goes. */
 final class PlaceStarts {
     private static final int LONGEST_ASIDE = 9;
+    private static final int ALL = "all".length();
 
     private final Cursor cursor;
+    private final Yarns yarns;
 
-    PlaceStarts(Cursor cursor) {
+    PlaceStarts(Cursor cursor, Yarns yarns) {
         this.cursor = cursor;
+        this.yarns = yarns;
     }
 
     /** Whether words at the cursor begin to say where a step goes, and not only how often. */
     boolean startsPlace() {
         return switch (cursor.peek().meaning()) {
-            case AROUND -> aroundPost();
+            case AROUND, ROUND -> aroundPost() && !thing(1);
             case ACROSS -> whichStitches();
-            case ROUND -> aroundPost();
             case TOEND -> false;
             case SLASH -> perStitch();
-            case IN ->
-                !thing(1)
-                        && !cursor.is(1, Meaning.COLOUR)
-                        && !(cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR));
+            case IN -> !thing(1) && !yarns.in();
             default -> starts();
         };
     }
@@ -56,7 +55,8 @@ final class PlaceStarts {
     /** Whether words at the cursor begin to say where. */
     boolean starts() {
         return switch (cursor.peek().meaning()) {
-            case IN, EACH, NEXT, SAME, REMAINING, AROUND, ACROSS, TOEND, BETWEEN, LAST, FIRST -> true;
+            case EACH -> !allOfIt();
+            case IN, NEXT, SAME, REMAINING, AROUND, ACROSS, TOEND, BETWEEN, LAST, FIRST -> true;
             case TO -> toPlace(1);
             case AT -> cursor.is(1, Meaning.BASE) || cursor.is(1, Meaning.SAME) || cursor.is(1, Meaning.THE);
             case BASE, OTHERSIDE -> true;
@@ -68,6 +68,23 @@ final class PlaceStarts {
             case PER -> cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.STITCH);
             default -> false;
         };
+    }
+
+    /** "dc, inc all (18)": how often all that stands before is done, not where the last of it goes. */
+    boolean allOfIt() {
+        return allOfIt(cursor);
+    }
+
+    static boolean allOfIt(Cursor cursor) {
+        Token all = cursor.peek();
+        boolean alone = all.is(Meaning.EACH)
+                && all.end() - all.start() == ALL
+                && cursor.peek(-1).meaning().makes();
+        return alone
+                && switch (cursor.peek(1).meaning()) {
+                    case FINISH, OPEN, EQUALS, STOP -> true;
+                    default -> false;
+                };
     }
 
     private boolean startsAfterThe() {
@@ -116,6 +133,7 @@ final class PlaceStarts {
         int which = cursor.is(1, Meaning.THE) ? 2 : 1;
         return cursor.is(which, Meaning.NEXT)
                 || cursor.is(which, Meaning.EACH)
+                || cursor.is(which, Meaning.CHAIN)
                 || cursor.is(which, Meaning.NUMBER)
                         && (cursor.is(which + 1, Meaning.ST) || cursor.is(which + 1, Meaning.STITCH));
     }
@@ -148,6 +166,11 @@ final class PlaceStarts {
         overAside();
     }
 
+    /** Reads over "on each round", "per round" after so many stitches, which says how many there are and not where they go. */
+    void overEachRound() {
+        cursor.at += new CountEnds(cursor).overEach(0);
+    }
+
     /** "inc (see page 5) in each st", "6 sc (UK dc) in a ring": words in brackets between the step and its place. */
     private void overAside() {
         int shut = 1;
@@ -172,7 +195,8 @@ final class PlaceStarts {
     /** "ss loosely in each st", "sc evenly in each st". */
     private void overAdverb() {
         boolean adverb = cursor.is(Meaning.FILLER) || cursor.is(Meaning.EVENLY);
-        if (adverb && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH) || cursor.is(1, Meaning.AROUND))) {
+        boolean around = cursor.is(1, Meaning.AROUND) && cursor.is(Meaning.FILLER);
+        if (adverb && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH) || around)) {
             cursor.next();
         }
     }

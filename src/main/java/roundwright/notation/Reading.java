@@ -12,6 +12,10 @@ final class Reading {
     final String text;
     final Cursor cursor;
     final PlaceReader places;
+    final Yarns yarns;
+    /** How the stitches between increases change; null where the line has no word for "between". */
+    final GapReader gaps;
+
     final List<Count> counts = new ArrayList<>();
     final List<Span> doubts = new ArrayList<>();
     final Set<Feature> features = EnumSet.noneOf(Feature.class);
@@ -35,6 +39,8 @@ final class Reading {
     boolean begun;
     /** Chains of the foundation that the line made; 0 where it made none. */
     int chains;
+    /** Chains of the ring that the line made of them; 0 where it made none. */
+    int ringChains;
 
     boolean stitches;
     /** Whether a step of its own, not only a ring, has been read. */
@@ -44,6 +50,8 @@ final class Reading {
     boolean beyondSlips;
 
     boolean labelled;
+    /** The place of the first token after the label. */
+    int body;
     /** The line takes over the steps of another. */
     boolean taken;
     /** Whether the line has stated its count. */
@@ -58,12 +66,16 @@ final class Reading {
     boolean startCounts;
     /** Rounds that the line is to be worked for ("for 6 rounds"); 0 where it does not say. */
     int rounds;
+    /** Parts of the piece that the line has named as what its stitches go into. */
+    int things;
     /** How many went into one stitch last, for "2 hdc in same st and each st around". */
     int lastEach = 1;
 
     Reading(String text, Vocabulary vocabulary) {
         this.text = text;
         this.cursor = new Cursor(Tidy.of(Scanner.scan(text, vocabulary)));
+        this.yarns = new Yarns(text, cursor);
+        this.gaps = cursor.has(Meaning.BETWEEN) ? new GapReader(cursor) : null;
         this.places = new PlaceReader(this);
     }
 

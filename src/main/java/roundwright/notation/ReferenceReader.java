@@ -6,12 +6,25 @@ import roundwright.notation.WrittenLine.Reference;
 /** Reads a line that takes over another's: "Repeat round 4", "as rnd 12", "Rep rnds 3 and 4", "Repeat last round 3 times". */
 final class ReferenceReader {
     private final Cursor cursor;
+    private final GapReader gaps;
 
-    ReferenceReader(Cursor cursor) {
-        this.cursor = cursor;
+    ReferenceReader(Reading line) {
+        this.cursor = line.cursor;
+        this.gaps = line.gaps;
     }
 
     Optional<Reference> read() {
+        Optional<Reference> other = rounds();
+        int begin = cursor.at;
+        Optional<GapChange> gap = gaps == null ? Optional.empty() : gaps.read(other.isPresent());
+        if (gap.isEmpty()) {
+            return other;
+        }
+        Reference taken = other.orElse(new Reference(0, 0, 1, cursor.since(begin), gap));
+        return Optional.of(new Reference(taken.first(), taken.last(), taken.times(), cursor.since(begin), gap));
+    }
+
+    private Optional<Reference> rounds() {
         int begin = cursor.at;
         cursor.skip(Meaning.WORK, Meaning.CONTINUE, Meaning.THE);
         boolean repeat = cursor.is(Meaning.REPEAT) || cursor.is(Meaning.AS) || cursor.is(Meaning.SAME);
@@ -20,8 +33,12 @@ final class ReferenceReader {
             cursor.at = begin;
             return Optional.empty();
         }
-        if (cursor.is(-1, Meaning.SAME) && alone()) {
-            return Optional.of(new Reference(0, 0, 1, cursor.since(begin)));
+        if (cursor.is(-1, Meaning.SAME)) {
+            cursor.skip(Meaning.FILLER);
+        }
+        boolean same = cursor.is(-1, Meaning.SAME) || cursor.is(-2, Meaning.SAME);
+        if (same && alone()) {
+            return Optional.of(new Reference(0, 0, 1, cursor.since(begin), Optional.empty()));
         }
         Optional<Reference> reference = rounds(begin);
         if (reference.isEmpty()) {
@@ -46,7 +63,7 @@ final class ReferenceReader {
             return Optional.empty();
         }
         int last = upTo(first);
-        return Optional.of(new Reference(first, last, times(), cursor.since(begin)));
+        return Optional.of(new Reference(first, last, times(), cursor.since(begin), Optional.empty()));
     }
 
     private int upTo(int first) {
@@ -76,7 +93,14 @@ final class ReferenceReader {
 
     /** "Same. (28)". */
     private boolean alone() {
-        return cursor.done() || cursor.is(Meaning.STOP) || cursor.is(Meaning.OPEN) || cursor.is(Meaning.EQUALS);
+        boolean count = cursor.is(Meaning.COMMA) && cursor.is(1, Meaning.NUMBER);
+        return count
+                || cursor.done()
+                || cursor.is(Meaning.STOP)
+                || cursor.is(Meaning.OPEN)
+                || cursor.is(Meaning.EQUALS)
+                || cursor.is(Meaning.YOUHAVE)
+                || cursor.is(Meaning.TOTAL);
     }
 
     private boolean joins() {

@@ -23,6 +23,21 @@ final class RepeatWords {
         return often;
     }
 
+    /** "6 times: …", "repeat the following 6 times: …": how often all that follows is done; null where it is not said. */
+    Often ofAll(NoteReader notes) {
+        int begin = cursor.at;
+        cursor.skip(Meaning.WORK, Meaning.THE, Meaning.NEXT, Meaning.FILLER, Meaning.IT, Meaning.STAR, Meaning.REPEAT);
+        Often often = cursor.is(Meaning.EACH) ? null : read();
+        boolean mark = cursor.is(Meaning.COLON)
+                || cursor.is(Meaning.DASH) && cursor.peek().spaced();
+        if (often == null || !mark || !notes.workAhead(1)) {
+            cursor.at = begin;
+            return null;
+        }
+        cursor.next();
+        return often;
+    }
+
     private Often words() {
         if (cursor.is(Meaning.EACH) && cursor.is(1, Meaning.AROUND)) {
             cursor.next();
@@ -31,10 +46,18 @@ final class RepeatWords {
         if (first == Meaning.REPEAT || first == Meaning.CONTINUE && cursor.is(1, Meaning.REPEAT)) {
             return repeat();
         }
-        if (first == Meaning.AROUND || first == Meaning.TOEND || first == Meaning.ACROSS || roundEnds()) {
+        if (first == Meaning.AROUND
+                || first == Meaning.TOEND
+                || first == Meaning.ACROSS
+                || roundEnds()
+                || PlaceStarts.allOfIt(cursor)) {
             cursor.next();
             overRound();
             return new Often(filled(), false, false, false, false);
+        }
+        if (first == Meaning.FOR && (cursor.is(2, Meaning.TIMES) || cursor.is(1, Meaning.COUNTER))) {
+            cursor.next();
+            return often(false, false);
         }
         if (first == Meaning.FOR && wholeRound()) {
             return new Often(Times.FULL, false, false, false, false);

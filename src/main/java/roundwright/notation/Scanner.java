@@ -203,7 +203,7 @@ final class Scanner {
         } else if (best == null) {
             unknown(ownEnd);
         } else if (!compound(best, bestEnd)) {
-            add(best, overDot(bestEnd));
+            add(best, best.meaning() == Meaning.TOTAL ? overDotOfTotal(bestEnd) : overDot(bestEnd));
         }
     }
 
@@ -263,6 +263,11 @@ final class Scanner {
                 && next - end < 4
                 && (text.charAt(next) >= 'a' && text.charAt(next) <= 'z' || ",;)]}".indexOf(folded[next]) >= 0);
         return goesOn ? end + 1 : end;
+    }
+
+    /** Over the full stop of "tot. 18". */
+    private int overDotOfTotal(int end) {
+        return end - at == 3 && end < length && folded[end] == '.' ? end + 1 : end;
     }
 
     /** "four" after "twenty-": both are one number. */
@@ -330,7 +335,8 @@ final class Scanner {
             }
             i++;
         }
-        if (i + 1 < length && (folded[i] == '.' || folded[i] == ',') && digit(folded[i + 1]) && measured(i + 1)) {
+        boolean fraction = i + 1 < length && (folded[i] == '.' || folded[i] == ',') && digit(folded[i + 1]);
+        if (fraction && measured(i + 1, folded[i] == '.')) {
             add(Meaning.MEASURE, 0, afterDigits(i + 1));
             return;
         }
@@ -347,14 +353,14 @@ final class Scanner {
     }
 
     /** Whether the digits from here are the fraction of a measure ("3.5 mm"), not the next number of a list. */
-    private boolean measured(int from) {
+    private boolean measured(int from, boolean point) {
         int i = afterDigits(from);
         while (i < length && folded[i] == ' ') {
             i++;
         }
         return text.startsWith("mm", i)
                 || text.startsWith("cm", i)
-                || text.startsWith("in", i) && (i + 2 >= length || !letter(folded[i + 2]));
+                || point && text.startsWith("in", i) && (i + 2 >= length || !letter(folded[i + 2]));
     }
 
     private boolean ordinal(long value, int i) {
@@ -381,14 +387,27 @@ final class Scanner {
             }
             case '-', '=' -> {
                 boolean arrow = at + 1 < length && folded[at + 1] == '>';
-                add(arrow ? Meaning.EQUALS : plainMark(c), c, arrow ? at + 2 : at + 1);
+                add(arrow ? Meaning.EQUALS : plainMark(c), c == '-' ? text.charAt(at) : c, arrow ? at + 2 : at + 1);
             }
             case '\u2192', '\u21d2', '\u27a1', '\u279c' -> add(Meaning.EQUALS, c, at + 1);
+            case '.' -> dots(c);
             case '(', '[', '{', '<' -> add(Meaning.OPEN, c, at + 1);
             case ')', ']', '}', '>' -> add(Meaning.SHUT, c, at + 1);
             case '&', '+' -> add(Meaning.AND, c, at + 1);
             default -> add(plainMark(c), c, at + 1);
         }
+    }
+
+    /** A full stop; several between figures span a range ("Rnd 3..6"). */
+    private void dots(char c) {
+        int end = at + 1;
+        boolean figures = at > 0 && digit(folded[at - 1]);
+        while (figures && end < length && folded[end] == '.') {
+            end++;
+        }
+        boolean several = figures && (end > at + 1 || text.charAt(at) == '\u2026');
+        boolean spans = several && end < length && digit(folded[end]);
+        add(spans ? Meaning.DASH : Meaning.STOP, spans ? '-' : c, spans ? end : at + 1);
     }
 
     private static Meaning plainMark(char c) {

@@ -66,6 +66,7 @@ final class SequenceReader {
         while (!cursor.done()) {
             item();
         }
+        strangers.end();
         starts.finish();
         if (timesOfAll != null) {
             items.parted = true;
@@ -80,6 +81,7 @@ final class SequenceReader {
         while (!cursor.done() && !closes()) {
             item();
         }
+        items.onceInside();
         return items.nodes;
     }
 
@@ -119,11 +121,24 @@ final class SequenceReader {
                 items.fillLast();
             }
             int begin = cursor.at;
+            if (++line.things > 1) {
+                line.features.add(Feature.JOIN_PARTS);
+            }
             items.addApart(notes.read(Feature.OTHER));
             strangers.numbersIn(begin);
             return;
         }
-        if (counted() || timesFirst() || repeated() || starts.read() || evens.rounds()) {
+        if (line.yarns.run(0)) {
+            step(token);
+            return;
+        }
+        if (counted()
+                || timesFirst()
+                || evens.spread()
+                || repeated()
+                || starts.read()
+                || evens.rounds()
+                || evens.between()) {
             return;
         }
         if (!strangers.remark(token)) {
@@ -160,10 +175,9 @@ final class SequenceReader {
             case LOST -> line.hole(cursor.next().span());
             case EQUALS, FOR, OTHER, PER -> cursor.next();
             case EVEN -> evens.even();
+            case PLAIN -> plain();
             case IN -> {
-                boolean colour =
-                        cursor.is(1, Meaning.COLOUR) || cursor.is(1, Meaning.THE) && cursor.is(2, Meaning.COLOUR);
-                if (colour) {
+                if (line.yarns.in()) {
                     cursor.next();
                     items.addApart(notes.colour());
                 } else {
@@ -172,6 +186,16 @@ final class SequenceReader {
             }
             case HOLD -> line.hold = cursor.next().hold();
             default -> step(token);
+        }
+    }
+
+    /** "plain" as a step of a list, or for all the round. */
+    private void plain() {
+        Node node = stitches.read();
+        if (node == null) {
+            evens.plain();
+        } else {
+            items.add(node);
         }
     }
 
@@ -192,13 +216,9 @@ final class SequenceReader {
         boolean first =
                 cursor.is(Meaning.NUMBER) && (times || cursor.is(1, Meaning.STAR) && cursor.is(2, Meaning.OPEN));
         int begin = cursor.at;
-        if (items.empty()
-                && !line.worked
-                && cursor.is(Meaning.NUMBER)
-                && cursor.is(1, Meaning.TIMES)
-                && cursor.is(2, Meaning.COLON)) {
-            timesOfAll = Times.of(cursor.next().value());
-            cursor.at += 2;
+        Often all = items.empty() && !line.worked && depth == 0 ? repeats.ofAll(notes) : null;
+        if (all != null) {
+            timesOfAll = all.times();
             return true;
         }
         if (cursor.is(Meaning.NUMBER)
@@ -304,7 +324,7 @@ final class SequenceReader {
         if (cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.OPEN) && !line.counted) {
             line.doubt(cursor.peek(1).span());
         }
-        if (depth >= DEEPEST || notes.aside()) {
+        if (depth >= DEEPEST || notes.aside() && !line.yarns.run(1)) {
             aside();
             return;
         }
@@ -421,7 +441,9 @@ final class SequenceReader {
             if (node instanceof Node.Repeat) {
                 items.dropPlain();
             }
-            items.add(perhapsCount ? orCount(node) : node);
+            boolean told =
+                    items.filled() && node instanceof Work rest && rest.times().fills() && rest.makes() == 1;
+            items.add(told ? new Note(node.span(), Feature.OTHER) : perhapsCount ? orCount(node) : node);
             return;
         }
         if (line.places.starts() && places.read()) {

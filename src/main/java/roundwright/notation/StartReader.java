@@ -10,7 +10,8 @@ import roundwright.notation.Node.Work;
 
 /** Reads how rounds begin and end: rings, starting chains, foundations, joins and turns. */
 final class StartReader {
-    private static final int LONGEST_START = 6;
+    /** So many chains, and more, are worked along where the line names their other side. */
+    private static final int SHORTEST_OVAL = 4;
 
     private final Reading line;
     private final Cursor cursor;
@@ -29,6 +30,8 @@ final class StartReader {
         return switch (cursor.peek().meaning()) {
             case MAGIC -> magic();
             case RING -> !line.worked && magic();
+            case YOUHAVE -> !line.worked && line.yarns.ring() && magic();
+            case SPACE -> !line.begun() && line.yarns.loop() && magic();
             case CHAIN -> chain();
             case NUMBER -> cursor.is(1, Meaning.CHAIN) && chain() || cursor.is(1, Meaning.MAGIC) && numberedRing();
             case SLIP -> slip(false);
@@ -181,6 +184,9 @@ final class StartReader {
 
     /** At the line's end: a starting chain of a round that goes into a ring stands in no stitch below. */
     void finish() {
+        if (line.features.contains(Feature.MAGIC_RING) && items.plainTillRing()) {
+            items.intoRing();
+        }
         boolean along = !line.ring && items.nodes.stream().anyMatch(StartReader::alongChain);
         for (int i = 0; along && i < items.nodes.size(); i++) {
             if (items.nodes.get(i) instanceof Work work && work.manner() == Manner.STARTING_CHAIN && work.takes() > 0) {
@@ -208,7 +214,8 @@ final class StartReader {
     /** Whether the rest of the line works into the chain: "… from hook", "form a ring". */
     private boolean along() {
         for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
-            if (cursor.is(ahead, Meaning.HOOK) || cursor.is(ahead, Meaning.FORM)) {
+            boolean side = line.chains > SHORTEST_OVAL && cursor.is(ahead, Meaning.OTHERSIDE);
+            if (cursor.is(ahead, Meaning.HOOK) || cursor.is(ahead, Meaning.FORM) || side) {
                 return true;
             }
             boolean another = cursor.is(ahead, Meaning.CHAIN)
@@ -249,7 +256,10 @@ final class StartReader {
             chainsAfter(ahead);
         }
         if (cursor.is(Meaning.COUNTSAS)) {
-            while (!cursor.done() && !cursor.peek().meaning().parts() && !cursor.is(Meaning.SHUT)) {
+            while (!cursor.done()
+                    && !cursor.peek().meaning().parts()
+                    && !cursor.is(Meaning.SHUT)
+                    && !cursor.is(Meaning.OPEN)) {
                 cursor.next();
             }
             items.addApart(new Note(cursor.since(begin), Feature.OTHER));
@@ -329,6 +339,7 @@ final class StartReader {
         line.features.add(Feature.RING_OF_CHAINS);
         line.foundation = false;
         line.ring = true;
+        line.ringChains = line.chains;
         for (int i = 0; i < items.nodes.size(); i++) {
             if (items.nodes.get(i) instanceof Choice choice
                     && choice.options().size() == 2

@@ -35,6 +35,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.indexOf(':') > 0 && !Character.isDigit(text.charAt(text.indexOf(':') - 1))
                 || text.indexOf(':') > 0 && text.indexOf(':') < SHORT
                 || text.indexOf(" - ") > 0 && text.indexOf(" - ") < SHORT
+                || text.indexOf(" is ") > 0 && text.indexOf(" is ") < SHORT
                 || text.contains("count")
                 || text.contains("COUNT")
                 || text.contains("mean")
@@ -77,14 +78,19 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;
         }
-        if (MEANS.matcher(text).matches() || names(cursor)) {
-            return new Statement(true, OptionalInt.empty(), false);
-        }
+        boolean names = MEANS.matcher(text).matches() || names(cursor);
         cursor.at = 0;
         OptionalInt chain = startingChain(cursor);
-        boolean defines = new DefinitionReader(cursor, text, vocabulary).read();
+        boolean defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
+        if (!defines) {
+            overHeading(cursor);
+            defines = cursor.at > 0 && new DefinitionReader(cursor, text, vocabulary).read() > 1;
+        }
         if (defines && !vocabulary.isEmpty()) {
             new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
+        }
+        if (names) {
+            return new Statement(true, OptionalInt.empty(), false);
         }
         return new Statement(defines || chain.isPresent(), chain, single(cursor));
     }
@@ -121,7 +127,9 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         for (int i = 0; i < cursor.size(); i++) {
             Meaning meaning = cursor.peek(i).meaning();
             chain |= meaning == Meaning.CHAIN || meaning == Meaning.TCHAIN;
-            counts |= meaning == Meaning.COUNTSAS || meaning == Meaning.EQUALS && chain;
+            boolean equals =
+                    meaning == Meaning.EQUALS && (chain(cursor, i - 1) || chain(cursor, i - 2) || chain(cursor, i - 3));
+            counts |= meaning == Meaning.COUNTSAS || equals;
             not |= meaning == Meaning.NOT;
             if (works(cursor, i)) {
                 return OptionalInt.empty();
@@ -130,11 +138,17 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         return chain && counts ? OptionalInt.of(not ? 0 : 1) : OptionalInt.empty();
     }
 
+    private static boolean chain(Cursor cursor, int i) {
+        return i >= 0 && (cursor.is(i, Meaning.CHAIN) || cursor.is(i, Meaning.TCHAIN));
+    }
+
     private static boolean single(Cursor cursor) {
         cursor.at = 0;
         for (int i = 0; i < cursor.size(); i++) {
             boolean one = cursor.is(i, Meaning.CHAIN)
-                    && (number(cursor, i + 1) || number(cursor, i + 2) || number(cursor, i - 1));
+                    && (number(cursor, i + 1)
+                            || cursor.is(i + 1, Meaning.DASH) && number(cursor, i + 2)
+                            || number(cursor, i - 1));
             if (one) {
                 return true;
             }
@@ -154,7 +168,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             case NUMBER ->
                 after == Meaning.STITCH && !cursor.is(i - 1, Meaning.COUNTSAS) && !cursor.is(i - 1, Meaning.EQUALS);
             case EACH -> after == Meaning.ST || after == Meaning.STITCH;
-            case RING, MAGIC, INC, DEC, REPEAT, STAR, HOOK -> true;
+            case RING, MAGIC, INC, DEC, REPEAT, STAR, HOOK, NEXT -> true;
             default -> false;
         };
     }

@@ -2,6 +2,9 @@ package roundwright.notation;
 
 /** Reads how many times a step is done: "5 sc", "sc 5", "6 x sc", "sc (12), …", a number that stands for a step. */
 final class StepNumber {
+    /** The dash that parts words, as before a count: "dec—20 sts". */
+    private static final char LONG_DASH = '\u2014';
+
     private final Reading line;
     private final Cursor cursor;
     /** Whether the number stood in brackets at the line's end, where it may be the count. */
@@ -39,7 +42,7 @@ final class StepNumber {
     /** "6 normal sc", "6 sts sc". */
     private void overAdjective() {
         int ahead = 0;
-        while (cursor.is(ahead, Meaning.FILLER) || cursor.is(ahead, Meaning.ST)) {
+        while (cursor.is(ahead, Meaning.FILLER) || cursor.is(ahead, Meaning.ST) || cursor.is(ahead, Meaning.PLAIN)) {
             ahead++;
         }
         if (ahead > 0 && cursor.is(ahead, Meaning.STITCH)) {
@@ -58,10 +61,16 @@ final class StepNumber {
         }
         boolean last = cursor.done()
                 || cursor.peek().meaning().parts() && cursor.peek(1).is(Meaning.FINISH);
+        if (last && !line.ring && wordsBefore()) {
+            return false;
+        }
         if (last || cursor.is(Meaning.EQUALS)) {
             return !line.worked && (line.ring || line.labelled) || line.worked && cursor.is(Meaning.EQUALS);
         }
         if (numbersToStep()) {
+            return true;
+        }
+        if (cursor.is(Meaning.STOP) && shapes(cursor.peek(1).meaning())) {
             return true;
         }
         boolean marked = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT);
@@ -70,6 +79,22 @@ final class StepNumber {
                         || cursor.peek(-2).is(Meaning.OPEN)
                         || cursor.peek(-2).is(Meaning.STAR)
                         || cursor.peek(1).meaning().makes());
+    }
+
+    /** Whether words that were not read as steps stand between the label and the number. */
+    private boolean wordsBefore() {
+        for (int place = line.body - cursor.at; place < -1; place++) {
+            Meaning meaning = cursor.peek(place).meaning();
+            boolean nothing = meaning.parts() || meaning == Meaning.FILLER || meaning == Meaning.WORK;
+            if (!nothing && meaning != Meaning.THE && meaning != Meaning.EQUALS) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean shapes(Meaning meaning) {
+        return meaning == Meaning.INC || meaning == Meaning.DEC || meaning == Meaning.INVDEC;
     }
 
     /** "1, 1, 2 in one": numbers alone up to one that is a step. */
@@ -87,7 +112,7 @@ final class StepNumber {
     /** "sc 5", "sc5", "ch-3"; 0 where none. A number that says how often ("x 5", "5 times") is not read here. */
     int after() {
         int before = cursor.at;
-        if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
+        if (cursor.is(Meaning.DASH) && !cursor.peek().spaced() && cursor.peek().value() != LONG_DASH) {
             cursor.next();
         }
         int placed = timesThenPlace();
@@ -173,6 +198,11 @@ final class StepNumber {
     private boolean beginsNext() {
         Token number = cursor.peek();
         Token after = cursor.peek(1);
+        boolean numbered =
+                cursor.is(2, Meaning.NUMBER) && !cursor.peek(3).meaning().makes() && !cursor.is(3, Meaning.ST);
+        if (shapes(after.meaning()) && numbered) {
+            return false;
+        }
         if (after.is(Meaning.ST)) {
             return cursor.is(2, Meaning.IN) || cursor.is(2, Meaning.EACH);
         }

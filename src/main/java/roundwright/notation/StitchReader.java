@@ -25,6 +25,9 @@ final class StitchReader {
     /** The step at the cursor; null (and the cursor unmoved) where none begins there. */
     Node read() {
         int begin = cursor.at;
+        if (line.yarns.run(0)) {
+            return colourRun(begin);
+        }
         int number = numbers.before();
         StepCore core = core(begin, number);
         if (core == null) {
@@ -35,6 +38,22 @@ final class StitchReader {
             number = 0;
         }
         return finish(begin, number, core);
+    }
+
+    /** "A 2", "2 red": plain stitches in a colour. */
+    private Node colourRun(int begin) {
+        int number = cursor.is(Meaning.NUMBER)
+                ? cursor.peek().value()
+                : cursor.peek(1).value();
+        cursor.at += 2;
+        StepCore core = new StepCore();
+        core.name = line.lastName;
+        remember(core);
+        line.begun = true;
+        line.features.add(Feature.COLOUR_CHANGE);
+        Hold hold = hold(core, null);
+        Span span = cursor.since(begin);
+        return new Work(span, Manner.PLAIN, core.name, 1, 1, Times.of(number), hold, Target.NEXT, "");
     }
 
     private StepCore core(int begin, int number) {
@@ -62,6 +81,9 @@ final class StitchReader {
                 }
                 together(core, number);
             }
+            case PLAIN -> {
+                return number > 0 || plainAlone() ? plain(core) : null;
+            }
             default -> {
                 return any(core, number) ? core : null;
             }
@@ -75,6 +97,22 @@ final class StitchReader {
         core.takes = takes;
         core.makes = makes;
         core.name = token.name();
+    }
+
+    /** "2 plain": so many of the stitch that is worked already. */
+    private StepCore plain(StepCore core) {
+        cursor.next();
+        core.name = line.lastName;
+        return core;
+    }
+
+    /** "(inc, plain) x 6": one plain stitch as an item of a list. */
+    private boolean plainAlone() {
+        Meaning before = cursor.peek(-1).meaning();
+        Meaning after = cursor.peek(1).meaning();
+        boolean begins = before == Meaning.OPEN || before == Meaning.STAR;
+        boolean listed = begins || line.worked && (before == Meaning.COMMA || before == Meaning.AND);
+        return listed && (after == Meaning.SHUT || after == Meaning.STAR || begins && after == Meaning.COMMA);
     }
 
     /** "3 in next st": the number stands for the stitch too; "1 st in each". */
@@ -190,6 +228,9 @@ final class StitchReader {
             cursor.at += cursor.is(4, Meaning.TOG) ? 5 : 6;
             return true;
         }
+        if (asOne(core, number)) {
+            return true;
+        }
         cursor.skip(Meaning.DASH);
         cursor.skip(Meaning.IN, Meaning.THE);
         cursor.skip(Meaning.NEXT, Meaning.LAST, Meaning.FIRST, Meaning.EACH);
@@ -205,6 +246,22 @@ final class StitchReader {
         core.swallowedNumber = over == 0 && number > 1;
         core.takes = over > 0 ? over : number > 1 ? number : 2;
         return true;
+    }
+
+    /** "2 dc as 1 dc". */
+    private boolean asOne(StepCore core, int number) {
+        boolean one = number > 1
+                && cursor.is(Meaning.AS)
+                && cursor.is(1, Meaning.NUMBER)
+                && cursor.peek(1).value() == 1
+                && (cursor.is(2, Meaning.ST) || cursor.is(2, Meaning.STITCH));
+        if (one) {
+            cursor.at += 3;
+            core.manner = Manner.DECREASE;
+            core.swallowedNumber = true;
+            core.takes = number;
+        }
+        return one;
     }
 
     /** "2sctog", "sctog". */
@@ -289,8 +346,12 @@ final class StitchReader {
         if (number > SMALL && core.manner == Manner.PLAIN && line.places.overThing()) {
             return overThing(begin, number, core);
         }
+        if (number > SMALL && core.manner == Manner.PLAIN) {
+            line.places.overEachRound();
+        }
         line.places.overWords();
-        Place place = core.place != null ? core.place : line.places.read();
+        boolean toHowMany = shapes(core) && cursor.is(Meaning.TO) && cursor.is(1, Meaning.NUMBER);
+        Place place = core.place != null || toHowMany ? core.place : line.places.read();
         if (number == 0 && place == null && core.manner != Manner.CHAIN) {
             number = numbers.after();
         }

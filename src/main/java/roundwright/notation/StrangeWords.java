@@ -4,6 +4,9 @@ import roundwright.notation.Node.Note;
 
 /** Reads over words and marks that are no part of any step, and doubts the line where they stand among its steps. */
 final class StrangeWords {
+    /** So many full stops, and more, are no ellipsis. */
+    private static final int LONG_DOTS = 4;
+
     private final Reading line;
     private final Cursor cursor;
     private final Items items;
@@ -39,6 +42,9 @@ final class StrangeWords {
     private boolean illegible(Token first) {
         int begin = cursor.at - 1;
         boolean dots = first.is(Meaning.STOP);
+        if (dots && longDots()) {
+            return true;
+        }
         boolean same = !line.counted
                 && (dots
                         ? ellipsis(first)
@@ -51,7 +57,9 @@ final class StrangeWords {
         }
         int run = cursor.at - begin;
         boolean asks = "?\u00bf".indexOf(first.value()) >= 0;
-        if (!same || run < (asks ? 2 : 3) && !dots) {
+        boolean cut =
+                first.is(Meaning.SLASH) && cursor.peek(begin - cursor.at - 1).is(Meaning.COMMA);
+        if (!same || run < (asks || cut ? 2 : 3) && !dots) {
             cursor.at = begin + 1;
             return false;
         }
@@ -62,6 +70,20 @@ final class StrangeWords {
                         || cursor.peek().meaning().parts()
                         || cursor.is(Meaning.OPEN) && notes.aside() && !cursor.is(1, Meaning.NUMBER)
                         || !dots);
+    }
+
+    /** A long row of dots with others like it in the line: what stood there cannot be read. */
+    private boolean longDots() {
+        int end = 0;
+        while (cursor.is(end, Meaning.STOP) && !cursor.peek(end).spaced()) {
+            end++;
+        }
+        boolean again = false;
+        for (int place = end; end >= LONG_DOTS && !again && !cursor.is(place, Meaning.FINISH); place++) {
+            again = cursor.is(place, Meaning.STOP) && cursor.is(place + 1, Meaning.STOP);
+        }
+        cursor.at += again ? end : 0;
+        return again && !line.counted;
     }
 
     private boolean ellipsis(Token first) {
@@ -91,6 +113,19 @@ final class StrangeWords {
                 line.doubt(cursor.since(begin));
                 return;
             }
+        }
+    }
+
+    /** At the line's end: a word that wants another after it shows that the line breaks off, "*dc in next 2 sts, then". */
+    void end() {
+        Meaning last = cursor.peek(-1).meaning();
+        boolean wants = switch (last) {
+            case AND, OF, FROM, BETWEEN, TO -> true;
+            case STAR -> cursor.is(-2, Meaning.FROM) && !line.begun();
+            default -> false;
+        };
+        if (wants && !line.counted && line.worked) {
+            line.hole(cursor.peek(-1).span());
         }
     }
 
@@ -135,7 +170,8 @@ final class StrangeWords {
         boolean counted = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.UNKNOWN);
         boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
         boolean vague = cursor.is(Meaning.TO) && cursor.is(1, Meaning.UNKNOWN) && !line.counted && !items.empty();
-        boolean figure = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.COMMA) && !line.counted && stepsAhead();
+        boolean howLong = cursor.is(Meaning.TO) && depth == 0 && items.fillsRound() && !cursor.is(1, Meaning.NUMBER);
+        boolean figure = cursor.is(Meaning.NUMBER) && !line.counted && stepsAhead();
         cursor.next();
         while (!cursor.done()
                 && !cursor.peek().meaning().parts()
@@ -145,6 +181,10 @@ final class StrangeWords {
                 && !notes.stepAhead(0)
                 && !(cursor.is(Meaning.NUMBER) && new CountEnds(cursor).closes())) {
             cursor.next();
+        }
+        if (howLong && (cursor.done() || cursor.peek().meaning().parts() || cursor.is(Meaning.OPEN))) {
+            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+            return;
         }
         boolean among = figure
                 || vague

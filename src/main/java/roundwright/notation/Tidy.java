@@ -22,6 +22,11 @@ final class Tidy {
         } else if (tidy.italics() > 0) {
             kept = tidy.without(tidy.first(), tidy.italics());
         }
+        int adverb = new Tidy(kept).adverb();
+        if (adverb >= 0) {
+            kept = new ArrayList<>(kept);
+            kept.remove(adverb);
+        }
         return new Tidy(kept).arrows();
     }
 
@@ -59,6 +64,17 @@ final class Tidy {
         kept.remove(other);
         kept.remove(one);
         return kept;
+    }
+
+    /** Where "first" stands near the line's beginning and says when, not where: "ok so first you do 6 dc"; else -1. */
+    private int adverb() {
+        for (int place = 0; place < LONGEST_LABEL && place < tokens.size(); place++) {
+            boolean when = meaning(place + 1) == Meaning.WORK || meaning(place + 1) == Meaning.COMMA;
+            if (meaning(place) == Meaning.FIRST && when) {
+                return place;
+            }
+        }
+        return -1;
     }
 
     private List<Token> arrows() {

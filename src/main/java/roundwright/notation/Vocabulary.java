@@ -43,6 +43,16 @@ public final class Vocabulary {
         words.put(word, entry);
     }
 
+    /** Whether a word (lower case) has no meaning in the trade. */
+    public static boolean unknown(String word) {
+        return Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
+    }
+
+    /** Takes a word as this writer's for a counted stitch. */
+    public void defineCountNoun(String word) {
+        words.putIfAbsent(word, new Lexicon.Entry(Meaning.ST, 0, null, null, null));
+    }
+
     /** Takes the letters X, V, A, W and M as marks for a stitch, an increase, a decrease and their doubles. */
     public void defineMarks() {
         MARKS.forEach(words::putIfAbsent);
@@ -67,8 +77,9 @@ public final class Vocabulary {
         boolean jammed =
                 Character.isDigit(before) && further != ')' && !(further == ' ' && i > 2 && text.charAt(i - 3) == ')');
         boolean opened = before == '(' || before == ',' || before == ' ' && further == ',';
+        boolean bracket = after == ' ' && i + 2 < text.length() && "([{*".indexOf(text.charAt(i + 2)) >= 0;
         boolean listed = ",)*".indexOf(after) >= 0;
         boolean named = before == '(' && after == ')';
-        return jammed && (listed || after == ' ') || opened && listed && !named;
+        return jammed && (listed || after == ' ' && !bracket) || opened && listed && !named;
     }
 }

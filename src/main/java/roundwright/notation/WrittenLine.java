@@ -59,6 +59,25 @@ public record WrittenLine(
                 false);
     }
 
+    /** The same line with other steps. */
+    WrittenLine with(List<Node> steps) {
+        return new WrittenLine(
+                text,
+                label,
+                steps,
+                OpenHabits.of(steps),
+                counts,
+                reference,
+                doubts,
+                features,
+                names,
+                stitches,
+                rounds,
+                towardsUs,
+                said,
+                hole);
+    }
+
     /** What the line says outright of how its writer means something: "ch 3 (counts as first tr)". */
     public record Said(Habit habit, int option) {}
 
@@ -77,6 +96,10 @@ public record WrittenLine(
         }
     }
 
-    /** "Repeat round 4", "as rounds 3 and 4", "repeat last round 3 times". Numbers are 0 for "the last round". */
-    public record Reference(int first, int last, int times, Span span) {}
+    /**
+     * "Repeat round 4", "as rounds 3 and 4", "repeat last round 3 times". Numbers are 0 for "the last round".
+     *
+     * @param gap what is different between its increases or decreases, where it says that
+     */
+    public record Reference(int first, int last, int times, Span span, Optional<GapChange> gap) {}
 }

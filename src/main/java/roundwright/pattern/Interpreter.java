@@ -35,20 +35,45 @@ final class Interpreter {
     /** Every way to read the tree, the best first; empty where none can be worked out. */
     List<Interpretation> ways(WrittenLine line, List<Count> counts, Below below) {
         Set<Habit> open = line.open();
-        List<Node> tree = line.body();
+        List<Node> tree = spread(line.body(), below);
         List<Interpretation> ways = new ArrayList<>();
+        if (tree.isEmpty() && !line.body().isEmpty()) {
+            return ways;
+        }
+        boolean bridges = open.contains(Habit.CHAINS) && Bridges.in(tree);
         for (int[] options : assignments(open)) {
             if (options[Habit.BARE_LIST.ordinal()] == 0 || below.stitches() >= 0) {
                 boolean noChain = below.stitches() >= 0
                         && open.contains(Habit.CHAINS_BELOW)
                         && options[Habit.CHAINS_BELOW.ordinal()] == 0;
-                add(tree, counts, below, options, cost(open, options) + (noChain ? 2 : 0), ways);
+                int unlikely = (noChain ? 2 : 0) + (bridges && options[Habit.CHAINS.ordinal()] == 0 ? 2 : 0);
+                add(tree, counts, below, options, cost(open, options) + unlikely, ways);
             }
         }
         if (ways.size() > 1) {
             ways.sort((left, right) -> Integer.compare(left.cost(), right.cost()));
         }
         return ways;
+    }
+
+    /** The tree with what is spread over the round below worked out for it; empty where it cannot be. */
+    private static List<Node> spread(List<Node> tree, Below below) {
+        boolean any = false;
+        for (Node node : tree) {
+            any |= node instanceof Node.Spread;
+        }
+        if (!any) {
+            return tree;
+        }
+        List<Node> steps = new ArrayList<>();
+        for (Node node : tree) {
+            List<Node> some = node instanceof Node.Spread spread ? spread.on(below.stitches()) : List.of(node);
+            if (some.isEmpty()) {
+                return some;
+            }
+            steps.addAll(some);
+        }
+        return steps;
     }
 
     private int cost(Set<Habit> open, int[] options) {

@@ -1,46 +1,40 @@
 package roundwright.pattern;
 
-/** Sees whether the lines of a part begin with running numbers and no mark after them: "1 MR, 6 dc", "2 inc x 6". */
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sees whether the lines of a part begin with running numbers and no mark of a label after them: "1 MR, 6 dc", "2 inc x 6",
+ * or the rows of a table, "3,(dc, inc) x 6,18".
+ */
 final class LeadingNumbers {
     private static final int ENOUGH = 3;
+
+    /** Numbers that do not run on, as those of steps, are fewer than half of those that do. */
+    private static final int AGAINST = 2;
+
+    private static final Pattern LEADING = Pattern.compile("\"?(\\d{1,3})(?:(?:-|\u2013| to )(\\d{1,4}))?\"?"
+            + "(?: +(?=[^ .:)-])|[,\\t]\\s*(?=[^\\s\\d]|\\d+[ ,]?[^ ,\\d]))");
 
     private LeadingNumbers() {}
 
     static boolean runOn(PartText part) {
         int run = 0;
+        int against = 0;
         int last = 0;
         for (SourceLine line : part.lines()) {
-            int number = leading(line.text());
-            if (number > 0 && number == last + 1) {
-                run++;
+            Matcher leading = LEADING.matcher(line.text());
+            if (mayLead(line.text()) && leading.lookingAt()) {
+                int number = Integer.parseInt(leading.group(1));
+                run += number == last + 1 ? 1 : 0;
+                against += number == last + 1 ? 0 : 1;
+                last = leading.group(2) == null ? number : Integer.parseInt(leading.group(2));
             }
-            last = number > 0 ? lastOfRange(line.text(), number) : last;
         }
-        return run >= ENOUGH;
+        return run >= ENOUGH && run > AGAINST * against;
     }
 
-    /** The number that the line begins with, where a blank and then a letter or a bracket comes after it; else 0. */
-    private static int leading(String text) {
-        int end = digits(text, 0);
-        int next = end;
-        if (end > 0 && end < text.length() && text.charAt(end) == '-') {
-            next = digits(text, end + 1);
-        }
-        boolean spaced = end > 0 && end < 4 && next < text.length() && text.charAt(next) == ' ';
-        return spaced ? Integer.parseInt(text.substring(0, end)) : 0;
-    }
-
-    private static int lastOfRange(String text, int first) {
-        int end = digits(text, 0);
-        int next = end < text.length() && text.charAt(end) == '-' ? digits(text, end + 1) : end;
-        return next > end + 1 && next - end < 5 ? Integer.parseInt(text.substring(end + 1, next)) : first;
-    }
-
-    private static int digits(String text, int from) {
-        int i = from;
-        while (i < text.length() && text.charAt(i) >= '0' && text.charAt(i) <= '9') {
-            i++;
-        }
-        return i;
+    private static boolean mayLead(String text) {
+        return !text.isEmpty() && (text.charAt(0) <= '9' && text.charAt(0) >= '0' || text.charAt(0) == '"');
     }
 }

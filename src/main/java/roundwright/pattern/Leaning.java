@@ -13,6 +13,9 @@ final class Leaning {
     /** The same where only one line has shown it. */
     private static final int AGAINST_ONE = 5;
 
+    /** The same where many have, and none otherwise: a line that needs it is more likely a slip. */
+    private static final int NEVER = 30;
+
     /** What is said outright weighs as much as several lines that show it. */
     private static final int SAID = 2;
 
@@ -24,7 +27,12 @@ final class Leaning {
     private final int[][] shown = new int[Habit.values().length][];
     private final int[][] cost = new int[Habit.values().length][];
 
+    /** So many rounds show a habit that no writer has by mistake. */
+    private static final int THROUGHOUT = 3;
+
     private boolean undecided;
+    private int chainsApart;
+    private int chainsCounted;
 
     Leaning(Habits habits) {
         for (Habit habit : Habit.values()) {
@@ -94,6 +102,18 @@ final class Leaning {
         return undecided;
     }
 
+    /** A round with a single starting chain has come out right with the chain apart, or would only as a stitch. */
+    void single(boolean apart) {
+        chainsApart += apart ? 1 : 0;
+        chainsCounted += apart ? 0 : 1;
+        undecided |= countsThroughout();
+    }
+
+    /** Whether every round of a page needs its single starting chain as a stitch: then its writer means it, said or not. */
+    private boolean countsThroughout() {
+        return chainsApart == 0 && chainsCounted >= THROUGHOUT;
+    }
+
     /** A line's sums have shown which option its writer means. */
     void show(Habit habit, int option) {
         shown[habit.ordinal()][option]++;
@@ -107,6 +127,9 @@ final class Leaning {
     /** Lets what was shown weigh on every line. */
     Set<Habit> settle() {
         Set<Habit> changed = EnumSet.noneOf(Habit.class);
+        if (countsThroughout()) {
+            show(Habit.SINGLE_CHAIN, 1);
+        }
         for (Habit habit : Habit.values()) {
             int[] seen = shown[habit.ordinal()];
             int most = 0;
@@ -124,7 +147,8 @@ final class Leaning {
     private void lean(Habit habit, int most, int[] seen) {
         int[] costs = cost[habit.ordinal()];
         for (int option = 0; option < costs.length; option++) {
-            int against = seen[option] > 0 ? 2 : seen[most] > 1 ? AGAINST : AGAINST_ONE;
+            int never = seen[most] > THROUGHOUT ? NEVER : seen[most] > 1 ? AGAINST : AGAINST_ONE;
+            int against = seen[option] > 0 ? 2 : never;
             costs[option] = option == most ? 0 : Math.min(OVERRULED, costs[option] + against);
         }
     }

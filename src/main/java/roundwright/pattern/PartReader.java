@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import roundwright.notation.Feature;
+import roundwright.notation.GapChange;
 import roundwright.notation.Habit;
 import roundwright.notation.Problem;
 import roundwright.notation.StitchName;
@@ -110,12 +111,25 @@ final class PartReader {
                 once.add(other);
             }
             rounds = Math.max(rounds, once.size() * Math.min(reference.times(), 1000));
+            if (reference.gap().isPresent()) {
+                return changed(reference.gap().get(), once.get(once.size() - 1), rounds)
+                        .orElse(List.of(written));
+            }
         }
         List<WrittenLine> all = new ArrayList<>();
         for (int i = 0; i < rounds; i++) {
             all.add(once.get(i % once.size()));
         }
         return all;
+    }
+
+    /** The line taken over with another gap between its shapings, in each of so many rounds. */
+    private static Optional<List<WrittenLine>> changed(GapChange gap, WrittenLine other, int rounds) {
+        List<WrittenLine> all = new ArrayList<>();
+        for (int i = 0; i < rounds; i++) {
+            gap.in(other, i + 1).ifPresent(all::add);
+        }
+        return all.size() == rounds ? Optional.of(all) : Optional.empty();
     }
 
     private void check(WrittenLine written, List<WrittenLine> worked, Line.Found found, List<WrittenLine> rest) {
@@ -135,6 +149,7 @@ final class PartReader {
                 written,
                 checked.fits && checked.below.stitches() >= 0 && checked.last().stated() >= 0);
         rounds = checked.rounds();
+        single(written, checked);
         if (understood(written, checked)) {
             settle(written, checked, found);
             Checked decided = checked;
@@ -191,6 +206,25 @@ final class PartReader {
             checked = second.fits ? second : checked;
         }
         return checked;
+    }
+
+    /** Sees whether the round comes out right with its single starting chain apart, or only with it as a stitch. */
+    private void single(WrittenLine written, Checked checked) {
+        boolean told = written.open().contains(Habit.SINGLE_CHAIN)
+                && checked.last() != null
+                && checked.last().stated() >= 0
+                && checked.below.stitches() >= 0
+                && written.reference().isEmpty();
+        if (!told) {
+            return;
+        }
+        int chain = Habit.SINGLE_CHAIN.ordinal();
+        boolean counted = !checked.fits
+                && interpreter.ways(written, written.counts(), checked.below).stream()
+                        .anyMatch(way -> way.fits() && way.options()[chain] == 1);
+        if (counted || checked.fits && checked.last().options()[chain] == 0) {
+            leaning.single(!counted);
+        }
     }
 
     private boolean ofOtherTerms(StitchName name) {
@@ -267,7 +301,11 @@ final class PartReader {
                 .orElse(1);
         if (cycle < 2 || checked.rounds().size() < cycle) {
             WrittenLine line = checked.lines().get(checked.lines().size() - 1);
-            return read -> RoundWords.of(way.pieces(), line, terms, read.available(), row);
+            int rounds = checked.lines().size();
+            return read -> {
+                String round = RoundWords.of(way.pieces(), line, terms, read.available(), row);
+                return rounds == 1 ? round : WORDS.say("words.each-round", StepWords.number(rounds), round);
+            };
         }
         int first = written.reference().get().first();
         return read -> {

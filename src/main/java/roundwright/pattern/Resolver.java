@@ -46,6 +46,9 @@ final class Resolver {
     private void add(Node node, List<Piece> pieces) {
         if (node instanceof Work work) {
             long times = times(work.times(), work.takes(), work.target() == Target.SPACE);
+            if (times == 0 && work.times().fills()) {
+                return;
+            }
             pieces.add(new Piece.Run(step(work), times, work.target(), List.of()));
         } else if (node instanceof Repeat repeat) {
             List<Piece> body = pieces(repeat.body());

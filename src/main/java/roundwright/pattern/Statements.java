@@ -26,15 +26,18 @@ final class Statements {
 
     void readAll(List<PartText> parts) {
         int marked = 0;
+        CountNoun noun = new CountNoun();
         for (PartText part : parts) {
             if (LeadingNumbers.runOn(part)) {
                 vocabulary.defineNumbersAlone();
             }
             for (SourceLine line : part.lines()) {
                 read(line);
+                noun.see(line.text());
                 marked += Vocabulary.looksMarked(line.text()) ? 1 : 0;
             }
         }
+        noun.word().ifPresent(vocabulary::defineCountNoun);
         if (marked >= MARKED_LINES) {
             vocabulary.defineMarks();
         }

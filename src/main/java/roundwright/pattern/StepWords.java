@@ -49,7 +49,8 @@ final class StepWords {
             case PLAIN, INCREASE -> worked(run, all);
             case DECREASE, INVISIBLE_DECREASE -> decrease(step, run.times());
             case SKIP -> run.times() == 1 ? WORDS.say("step.skip") : WORDS.say("step.skip-each", number(run.times()));
-            case CHAIN -> chain(step, run.times());
+            case CHAIN ->
+                run.target() == Target.FOUNDATION ? WORDS.say("step.foundation-counts") : chain(step, run.times());
             case JOIN -> WORDS.say("step.join");
             case INTO_RING -> into(run);
             case GROUP -> group(step, run.times(), all);
@@ -90,6 +91,9 @@ final class StepWords {
         String made = number(step.makes());
         String stitch = named(step, step.makes());
         String loop = WORDS.say("loop." + step.loop());
+        if (step.loop() == Step.Loop.FRONT_POST || step.loop() == Step.Loop.BACK_POST) {
+            return post(step, times, all);
+        }
         if (all) {
             return flat
                     ? WORDS.say("step.plain-row", made, stitch, loop)
@@ -98,6 +102,18 @@ final class StepWords {
         return times == 1
                 ? WORDS.say("step.plain", made, stitch, loop)
                 : WORDS.say("step.plain-each", made, stitch, loop, number(times));
+    }
+
+    private String post(Step step, long times, boolean all) {
+        String made = number(step.makes());
+        String stitch = named(step, step.makes());
+        String side = WORDS.say("post." + step.loop());
+        if (all) {
+            return WORDS.say("step.post-all", made, stitch, side);
+        }
+        return times == 1
+                ? WORDS.say("step.post", made, stitch, side)
+                : WORDS.say("step.post-each", made, stitch, side, number(times));
     }
 
     private String decrease(Step step, long times) {
