@@ -43,14 +43,19 @@ public final class Vocabulary {
         words.put(word, entry);
     }
 
-    /** Whether a word (lower case) has no meaning in the trade. */
-    public static boolean unknown(String word) {
-        return Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
+    /** Whether a word (lower case) may be a writer's own for a stitch: it has no meaning in the trade, or that of a loop. */
+    public static boolean mayCount(String word) {
+        return word.startsWith("loop")
+                || Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
     }
 
     /** Takes a word as this writer's for a counted stitch. */
     public void defineCountNoun(String word) {
-        words.putIfAbsent(word, new Lexicon.Entry(Meaning.ST, 0, null, null, null));
+        Lexicon.Entry stitch = new Lexicon.Entry(Meaning.ST, 0, null, null, null);
+        words.putIfAbsent(word, stitch);
+        if (word.endsWith("s")) {
+            words.putIfAbsent(word.substring(0, word.length() - 1), stitch);
+        }
     }
 
     /** Takes the letters X, V, A, W and M as marks for a stitch, an increase, a decrease and their doubles. */

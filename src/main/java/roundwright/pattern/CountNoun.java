@@ -36,7 +36,7 @@ final class CountNoun {
         return ends.entrySet().stream()
                 .filter(end -> end.getValue() >= ENOUGH && 2 * end.getValue() >= lines)
                 .map(Map.Entry::getKey)
-                .filter(Vocabulary::unknown)
+                .filter(Vocabulary::mayCount)
                 .findFirst();
     }
 }
