@@ -19,10 +19,10 @@ import roundwright.course.planning.PlanItems;
 import roundwright.course.planning.PlanRequest;
 import roundwright.course.planning.PlanSettings;
 import roundwright.course.planning.Planner;
-import roundwright.group.Expectations;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
 import roundwright.group.messages.MessagesReader;
+import roundwright.group.messages.MessagesSpeed;
 import roundwright.mistakes.Explanations;
 import roundwright.mistakes.TrialClass;
 import roundwright.mistakes.story.Rates;
@@ -151,19 +151,13 @@ public final class Growths {
     }
 
     private void messages() {
-        add("messages: lines of a chat", 500, 1, lines -> messages("[03/02/2026, 19:12:05] Seat %d: r%d %d and I counted twice\n", lines));
-        add("messages: lines of a list", 500, 1, lines -> messages("Seat %d: %d %d\n", lines));
+        add("messages: lines of a chat", 500, 1, lines -> messages(MessagesSpeed.chat(lines)));
+        add("messages: lines of a list", 500, 1, lines -> messages(MessagesSpeed.list(lines)));
     }
 
-    private static Callable<?> messages(String line, int lines) {
-        List<String> students = IntStream.range(0, 30).mapToObj(seat -> "Seat " + seat).toList();
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < lines; i++) {
-            text.append(line.formatted(i % 30, 1 + i % 40, 6 + i % 55));
-        }
-        Expectations expectations =
-                Expectations.of(PatternReader.readBare(Optional.of(Terms.US), GrowingPattern.of(40)));
-        return () -> new MessagesReader(expectations, students).read(text.toString());
+    private static Callable<?> messages(String text) {
+        MessagesReader reader = MessagesSpeed.reader();
+        return () -> reader.read(text);
     }
 
     private void opening() {
