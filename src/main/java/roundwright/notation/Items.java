@@ -83,7 +83,8 @@ final class Items {
 
     /** Whether the last step goes round, with plain stitches of its own between: "inc in every third st". */
     boolean filled() {
-        return last() instanceof Repeat repeat && repeat.times().fills();
+        return last() instanceof Node.Spread
+                || last() instanceof Repeat repeat && repeat.times().fills();
     }
 
     /** Whether steps without a place stand before the one that goes into the ring: "dc, dc, dc in magic ring". */
@@ -206,6 +207,13 @@ final class Items {
         }
         int last = nodes.size() - 1;
         Node node = nodes.get(last);
+        if (last > from
+                && often.times().fills()
+                && nodes.get(last - 1) instanceof Node.Spread
+                && plain(List.of(node))) {
+            nodes.remove(last);
+            return true;
+        }
         if (last == from
                 && often.times().fills()
                 && node instanceof Work work

@@ -85,10 +85,7 @@ final class PlaceReader {
             case TO -> to(place);
             case NUMBER -> number(place);
             case AROUND, ACROSS, TOEND, ROUND -> around(place, token);
-            case HOLD -> {
-                place.hold = token.hold();
-                yield over();
-            }
+            case HOLD -> hold(place, token);
             case BETWEEN -> {
                 place.between = true;
                 place.target = Target.SPACE;
@@ -96,6 +93,19 @@ final class PlaceReader {
             }
             default -> which(place, token) || noun(place, token);
         };
+    }
+
+    /** "in back loops"; but "every third loop" counts loops, which some call the stitches. */
+    private boolean hold(Place place, Token token) {
+        Token each = cursor.peek(-1);
+        boolean third = token.hold() == Hold.THIRD && Fold.of(text.charAt(token.start())) == 't';
+        if (third && each.is(Meaning.EACH) && text.startsWith("very", each.start() + 1)) {
+            place.everyNth = 3;
+            place.noun = true;
+        } else {
+            place.hold = token.hold();
+        }
+        return over();
     }
 
     private boolean over() {

@@ -81,6 +81,21 @@ final class StepNumber {
                         || cursor.peek(1).meaning().makes());
     }
 
+    /** "increasing 6 dc evenly", "decreasing 6 dc." : so many shapings, and no other step. */
+    private boolean ofStitches() {
+        Token verb = cursor.peek(-1);
+        boolean telling = line.text.startsWith("ing", Math.max(0, verb.end() - 3));
+        boolean stitch = cursor.is(1, Meaning.STITCH);
+        Meaning after = cursor.peek(2).meaning();
+        boolean ends = after == Meaning.FINISH || after == Meaning.OPEN || after == Meaning.EQUALS || after.parts();
+        return stitch && (after == Meaning.EVENLY || telling && ends || inRound());
+    }
+
+    /** Whether "in the round" stands after a number and its stitch. */
+    private boolean inRound() {
+        return cursor.is(2, Meaning.IN) && cursor.is(3, Meaning.ROUND) && !cursor.is(4, Meaning.NUMBER);
+    }
+
     /** Whether words that were not read as steps stand between the label and the number. */
     private boolean wordsBefore() {
         for (int place = line.body - cursor.at; place < -1; place++) {
@@ -114,6 +129,11 @@ final class StepNumber {
         int before = cursor.at;
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced() && cursor.peek().value() != LONG_DASH) {
             cursor.next();
+        }
+        if (cursor.is(Meaning.NUMBER) && shapes(cursor.peek(-1).meaning()) && ofStitches()) {
+            int number = cursor.peek().value();
+            cursor.at += inRound() ? 4 : 2;
+            return number;
         }
         int placed = timesThenPlace();
         placed = placed > 0 ? placed : inBrackets();

@@ -25,6 +25,11 @@ final class StrangeWords {
     void mark() {
         Token token = cursor.next();
         items.parted = true;
+        boolean shaping = cursor.is(Meaning.INC) || cursor.is(Meaning.DEC);
+        if (token.is(Meaning.DASH) && shaping && cursor.is(1, Meaning.FILLER) && !notes.stepAhead(1)) {
+            cursor.at += 2;
+            return;
+        }
         char mark = (char) token.value();
         boolean lonely = cursor.is(-2, Meaning.COMMA)
                 && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.OPEN) || cursor.is(Meaning.FINISH))
