@@ -2,10 +2,11 @@ package roundwright.workbook;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import roundwright.group.Attendance;
 import roundwright.group.CountReport;
@@ -31,7 +32,7 @@ public final class GroupView {
     private final Group group;
     private final GroupShelf shelf;
     private final List<Student> students;
-    private final Map<StudentId, Student> studentsById;
+    private final Map<StudentId, Integer> places = new HashMap<>();
     private final List<Session> sessions;
     private final List<CountReport> reports;
     private final Map<StudentId, List<CountReport>> reportsByStudent;
@@ -43,7 +44,7 @@ public final class GroupView {
                 .sorted(Comparator.comparingInt(Enrolment::place))
                 .map(enrolment -> everyone.get(enrolment.student()))
                 .toList();
-        this.studentsById = students.stream().collect(Collectors.toMap(Student::id, Function.identity()));
+        students.forEach(student -> places.put(student.id(), places.size()));
         this.sessions = shelf.sessions().values().stream()
                 .sorted(Comparator.comparing(Session::date)
                         .thenComparing(session -> session.id().value()))
@@ -69,7 +70,13 @@ public final class GroupView {
     }
 
     public Optional<Student> student(StudentId id) {
-        return Optional.ofNullable(studentsById.get(id));
+        return Optional.ofNullable(places.get(id)).map(students::get);
+    }
+
+    /** The place of a student in the teacher's order, from 0; nothing for one who is not in the group. */
+    public OptionalInt place(StudentId id) {
+        Integer place = places.get(id);
+        return place == null ? OptionalInt.empty() : OptionalInt.of(place);
     }
 
     /** The sessions, by date. */

@@ -161,7 +161,10 @@ public final class CountsPresenter {
     }
 
     public int chosenRow() {
-        return desk.student().map(student -> rows().indexOf(student)).orElse(-1);
+        return desk.student()
+                .flatMap(student ->
+                        desk.group().map(group -> group.place(student.id()).orElse(-1)))
+                .orElse(-1);
     }
 
     public int chosenColumn() {

@@ -19,6 +19,8 @@ public final class Names {
         if (!hidden(desk) || chosen) {
             return student.name();
         }
-        return WORDS.say("student-numbered", desk.students().indexOf(student) + 1);
+        int place =
+                desk.group().map(group -> group.place(student.id()).orElse(-1)).orElse(-1);
+        return WORDS.say("student-numbered", place + 1);
     }
 }
