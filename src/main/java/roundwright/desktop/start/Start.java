@@ -203,6 +203,7 @@ public final class Start {
             window.frame().dispose();
         } else {
             window.showIcon();
+            WarmUp.later();
             backUp(desk);
             StartArchive.ofThisProgram().ifPresent(StartArchive::makeLater);
         }

@@ -7,13 +7,23 @@ import java.awt.font.TextLayout;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import javax.swing.JToggleButton;
+import javax.swing.Timer;
+import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Glyph;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
@@ -24,6 +34,13 @@ final class WarmUp {
     private static final String LETTERS = "Round 1 of 24: −+×▲▼ abcdefghijklmnopqrstuvwxyz ABCDEFGHIJKLMNOPQRSTUVWXYZ";
     private static final int WIDTH = 600;
     private static final int HEIGHT = 60;
+
+    /** In milliseconds: keys and clicks come between one piece of what is fetched later and the next. */
+    private static final int BETWEEN = 150;
+
+    /** What cards are made of and the first pages are not. */
+    private static final List<Supplier<JComponent>> OF_CARDS = List.of(
+            JComboBox::new, JTextField::new, JTextArea::new, JCheckBox::new, () -> Buttons.main(LETTERS, () -> {}));
 
     private WarmUp() {}
 
@@ -46,6 +63,19 @@ final class WarmUp {
         graphics.draw(new Ellipse2D.Double(0.5, 0.5, WIDTH, HEIGHT));
         controls(graphics);
         graphics.dispose();
+    }
+
+    /** Fetches what the first card would wait for, a piece an event, while nobody has asked for one yet. */
+    static void later() {
+        Iterator<Supplier<JComponent>> pieces = OF_CARDS.iterator();
+        Timer timer = new Timer(BETWEEN, null);
+        timer.addActionListener(event -> {
+            pieces.next().get();
+            if (!pieces.hasNext()) {
+                timer.stop();
+            }
+        });
+        timer.start();
     }
 
     /** Never shown, and let go at once: only the classes and values of their look stay. */

@@ -94,13 +94,12 @@ public final class MainPanel extends JPanel implements Asking {
         insights.listen(this::showStrip);
         header.pages().setVisible(desk.course().isPresent());
         desk.listen(this::changed);
-        changed(Set.of(Matter.values()));
     }
 
-    /** Shows the page as well: the head and the strip can be seen before. */
+    /** Shows what is in hand: the head and the strip, and then the page. */
     public MainPanel begin() {
         begun = true;
-        turn();
+        changed(Set.of(Matter.values()));
         return this;
     }
 
@@ -171,13 +170,36 @@ public final class MainPanel extends JPanel implements Asking {
         }
     }
 
-    /** Turns to the page in hand. */
+    /** Turns to the page in hand. In a window one that has to be made first is made in an event of its own, and laid out in another. */
     private void turn() {
-        if (showPage()) {
-            focusOnPage();
+        if (isShowing() && !made()) {
+            SwingUtilities.invokeLater(() -> {
+                inHand();
+                SwingUtilities.invokeLater(this::turnNow);
+            });
+        } else {
+            turnNow();
         }
+    }
+
+    private void turnNow() {
+        boolean other = showPage();
         revalidate();
         repaint();
+        if (isShowing()) {
+            validate();
+        }
+        if (other) {
+            focusOnPage();
+        }
+    }
+
+    private boolean made() {
+        return desk.course().isPresent() ? pages.containsKey(desk.choice().page()) : welcome != null;
+    }
+
+    private JComponent inHand() {
+        return desk.course().isPresent() ? page(desk.choice().page()) : welcome();
     }
 
     private void showNotice() {
@@ -239,7 +261,7 @@ public final class MainPanel extends JPanel implements Asking {
 
     /** Shows the page in hand; whether another page, or another course's, was shown before. */
     private boolean showPage() {
-        JComponent wanted = desk.course().isPresent() ? page(desk.choice().page()) : welcome();
+        JComponent wanted = inHand();
         Optional<CourseId> course = desk.course().map(open -> open.kept().id());
         boolean other = wanted.getParent() != holder || !course.equals(shownCourse);
         shownCourse = course;
@@ -262,12 +284,15 @@ public final class MainPanel extends JPanel implements Asking {
         }
     }
 
-    /** The keys go to what the page is for. */
+    /** The keys go to what the page is for, unless something is asked by then. */
     private void focusOnPage() {
-        if (isShowing() && !asking()) {
+        if (isShowing()) {
             JComponent page = shownPage();
-            JComponent first = page instanceof FirstFocus focus ? focus.first() : page;
-            SwingUtilities.invokeLater(first::requestFocusInWindow);
+            SwingUtilities.invokeLater(() -> {
+                if (!asking() && page.isShowing()) {
+                    (page instanceof FirstFocus focus ? focus.first() : page).requestFocusInWindow();
+                }
+            });
         }
     }
 
@@ -297,7 +322,8 @@ public final class MainPanel extends JPanel implements Asking {
     @Override
     protected void paintChildren(java.awt.Graphics graphics) {
         super.paintChildren(graphics);
-        boolean whole = begun && (desk.course().isPresent() || desk.work().waiting() == 0);
+        boolean whole = holder.getComponentCount() > 0
+                && (desk.course().isPresent() || desk.work().waiting() == 0);
         if (beside != NOTHING || painted != NOTHING && whole) {
             Runnable first = beside;
             Runnable last = whole ? painted : NOTHING;
