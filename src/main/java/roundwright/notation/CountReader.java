@@ -81,13 +81,27 @@ final class CountReader {
         }
         cursor.skip(Meaning.SHUT);
         if ((cursor.is(Meaning.COLON) || figures.named && cursor.is(Meaning.DASH)) && !line.worked) {
-            return true;
+            return !timesAhead();
         }
         if (figures.ofSts && line.worked && !cursor.is(Meaning.TIMES) && !cursor.is(1, Meaning.TIMES)) {
             return true;
         }
         return ends.endsHere()
                 && (line.stitches || cursor.peek(begin - cursor.at + 1).is(Meaning.EQUALS));
+    }
+
+    /** "(1 dc, 1 inc) - do this 6 times": whether the clause after the mark says how often, and names no step. */
+    private boolean timesAhead() {
+        for (int ahead = 1; ; ahead++) {
+            Meaning meaning = cursor.peek(ahead).meaning();
+            if (meaning == Meaning.TIMES) {
+                Meaning next = cursor.peek(ahead + 1).meaning();
+                return next.parts() || next == Meaning.FINISH || next == Meaning.OPEN || next == Meaning.EQUALS;
+            }
+            if (meaning.makes() || meaning.parts() || meaning == Meaning.FINISH) {
+                return false;
+            }
+        }
     }
 
     /** "sts: 18". */
