@@ -2,10 +2,8 @@ package roundwright.desktop;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.EventQueue;
-import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
 import java.util.stream.Stream;
-import javax.swing.JDialog;
+import javax.swing.JFrame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import roundwright.desktop.look.Prose;
@@ -30,10 +28,9 @@ class DamagedFileWindowTest {
     void whatCanBeReadIsSavedAndOpened() throws Exception {
         byte[] damaged = damagedFile();
         try (WindowDriver window = new WindowDriver(home)) {
-            WindowDriver.await(
-                    "the question", () -> dialog().filter(asked -> says(asked, "No backup of it is whole.")));
+            WindowDriver.await("the question", () -> saying(window, "No backup of it is whole."));
             window.press(KeyEvent.VK_ENTER, false);
-            WindowDriver.await("what was saved", () -> dialog().filter(told -> says(told, "is kept as")));
+            WindowDriver.await("what was saved", () -> saying(window, "is kept as"));
             window.press(KeyEvent.VK_ENTER, false);
             WindowDriver.await(
                     "the page",
@@ -52,8 +49,7 @@ class DamagedFileWindowTest {
     void aFileThatIsLeftStaysAsItIsAndTheWindowGoes() throws Exception {
         byte[] damaged = damagedFile();
         try (WindowDriver window = new WindowDriver(home)) {
-            WindowDriver.await(
-                    "the question", () -> dialog().filter(asked -> says(asked, "No backup of it is whole.")));
+            WindowDriver.await("the question", () -> saying(window, "No backup of it is whole."));
             window.press(KeyEvent.VK_ESCAPE, false);
             WindowDriver.await("no window", () -> Optional.of(window.frame()).filter(frame -> !frame.isShowing()));
         }
@@ -65,8 +61,7 @@ class DamagedFileWindowTest {
         Files.createDirectories(file().getParent());
         Files.writeString(file(), "Rnd 1: 6 sc in magic ring (6)\n".repeat(200));
         try (WindowDriver window = new WindowDriver(home)) {
-            JDialog told = WindowDriver.await("the reason", () -> dialog());
-            assertTrue(says(told, "could not be opened"), "says that it stays closed");
+            WindowDriver.await("the reason", () -> saying(window, "could not be opened"));
             window.press(KeyEvent.VK_ENTER, false);
             WindowDriver.await("no window", () -> Optional.of(window.frame()).filter(frame -> !frame.isShowing()));
         }
@@ -93,16 +88,11 @@ class DamagedFileWindowTest {
         return bytes;
     }
 
-    private static Optional<JDialog> dialog() {
-        return Stream.of(Window.getWindows())
-                .filter(window -> window instanceof JDialog && window.isShowing() && window.isFocused())
-                .map(JDialog.class::cast)
-                .findFirst();
-    }
-
-    private static boolean says(JDialog dialog, String words) {
-        return Inside.all(dialog)
+    /** The window, once it says this and takes keys. */
+    private static Optional<JFrame> saying(WindowDriver window, String words) {
+        boolean said = Inside.all(window.frame().getContentPane())
                 .filter(Prose.class::isInstance)
                 .anyMatch(prose -> ((Prose) prose).text().contains(words));
+        return Optional.of(window.frame()).filter(frame -> said && frame.getFocusOwner() != null);
     }
 }

@@ -15,21 +15,16 @@ import roundwright.desktop.look.Keys;
 import roundwright.desktop.look.Space;
 import roundwright.wording.Wording;
 
-/** Asks by a card in a dialog of its own, where no page is there yet or what is on the page is to be left alone. */
+/** Asks by a card in a dialog of its own, where what is on the page is to be left alone. */
 final class CardDialog implements Asking {
     private static final Wording WORDS = Wording.of("desktop");
 
     private final JFrame frame;
-    private final Runnable leave;
     private Optional<JDialog> shown = Optional.empty();
 
-    /**
-     * @param frame the window that the dialog belongs to
-     * @param leave is done when a person closes the dialog without an answer
-     */
-    CardDialog(JFrame frame, Runnable leave) {
+    /** @param frame the window that the dialog belongs to */
+    CardDialog(JFrame frame) {
         this.frame = frame;
-        this.leave = leave;
     }
 
     /** Shows a card in place of the one that is shown. */
@@ -58,7 +53,6 @@ final class CardDialog implements Asking {
     private void closed(JDialog dialog) {
         if (shown.equals(Optional.of(dialog))) {
             shown = Optional.empty();
-            leave.run();
         }
     }
 

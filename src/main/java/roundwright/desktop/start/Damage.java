@@ -18,7 +18,7 @@ import roundwright.workbook.Mending;
 final class Damage {
     private static final Wording WORDS = Wording.of("desktop");
 
-    private final CardDialog dialog;
+    private final CardPage page;
     private final Work work = Work.queue();
     private final Path file;
     private final Clock clock;
@@ -26,7 +26,7 @@ final class Damage {
 
     /** @param leave what comes when the file is not opened */
     Damage(JFrame frame, Path file, Clock clock, Runnable leave) {
-        this.dialog = new CardDialog(frame, leave);
+        this.page = new CardPage(frame, leave);
         this.file = file;
         this.clock = clock;
         this.leave = leave;
@@ -46,7 +46,7 @@ final class Damage {
     void mend(String sentence, Path backups, Runnable again) {
         submit(
                 () -> Mending.newestGood(file, backups),
-                backup -> dialog.ask(new DamageCard(
+                backup -> page.ask(new DamageCard(
                         sentence,
                         backup,
                         found -> submit(
@@ -57,7 +57,7 @@ final class Damage {
     }
 
     private void leave() {
-        dialog.close();
+        page.close();
         leave.run();
     }
 
@@ -68,15 +68,15 @@ final class Damage {
     }
 
     private void told(String heading, List<String> sentences, String answer, Runnable then) {
-        dialog.ask(new ToldCard(heading, sentences, answer, () -> {
-            dialog.close();
+        page.ask(new ToldCard(heading, sentences, answer, () -> {
+            page.close();
             work.close();
             then.run();
         }));
     }
 
     private <R> void submit(Away<R> away, Consumer<R> here) {
-        dialog.close();
+        page.close();
         work.submit(new Task<R>() {
             @Override
             public R away() throws StoreException {

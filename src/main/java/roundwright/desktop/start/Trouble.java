@@ -21,7 +21,7 @@ final class Trouble implements Thread.UncaughtExceptionHandler {
     Trouble(JFrame frame, Runnable anew) {
         this.frame = frame;
         this.anew = anew;
-        this.dialog = new CardDialog(frame, () -> {});
+        this.dialog = new CardDialog(frame);
     }
 
     @Override
