@@ -54,6 +54,8 @@ class TroubleWindowTest {
         Thread.setDefaultUncaughtExceptionHandler(before);
         if (frame != null) {
             EventQueue.invokeAndWait(frame::dispose);
+            // the file is closed when the window has heard that it is closed
+            EventQueue.invokeAndWait(() -> {});
         }
     }
 

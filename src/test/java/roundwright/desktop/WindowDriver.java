@@ -70,6 +70,8 @@ final class WindowDriver implements AutoCloseable {
     public void close() {
         try {
             EventQueue.invokeAndWait(frame::dispose);
+            // the file is closed when the window has heard that it is closed
+            EventQueue.invokeAndWait(() -> {});
         } catch (InterruptedException | InvocationTargetException failure) {
             throw new IllegalStateException(failure);
         }
