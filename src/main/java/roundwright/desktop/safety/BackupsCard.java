@@ -15,6 +15,7 @@ import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Buttons;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Wrap;
+import roundwright.desktop.work.Asked;
 import roundwright.store.Backup;
 import roundwright.wording.Dates;
 import roundwright.wording.Wording;

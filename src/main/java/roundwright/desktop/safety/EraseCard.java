@@ -5,6 +5,7 @@ import roundwright.desktop.ask.AskCard;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
 import roundwright.desktop.look.Prose;
+import roundwright.desktop.work.Asked;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.Erased;

@@ -10,6 +10,7 @@ import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.ask.Asking;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.work.Asked;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
 import roundwright.workbook.HeldAbout;

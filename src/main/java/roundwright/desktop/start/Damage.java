@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
 import roundwright.desktop.safety.DamageCard;
 import roundwright.desktop.safety.ToldCard;
-import roundwright.desktop.work.Task;
+import roundwright.desktop.work.Asked;
 import roundwright.desktop.work.Work;
-import roundwright.store.StoreException;
 import roundwright.wording.Wording;
 import roundwright.workbook.Mending;
 
@@ -75,28 +75,8 @@ final class Damage {
         }));
     }
 
-    private <R> void submit(Away<R> away, Consumer<R> here) {
+    private <R> void submit(Callable<R> away, Consumer<R> here) {
         page.close();
-        work.submit(new Task<R>() {
-            @Override
-            public R away() throws StoreException {
-                return away.run();
-            }
-
-            @Override
-            public void here(R result) {
-                here.accept(result);
-            }
-
-            @Override
-            public void failed(Exception failure) {
-                tell(String.valueOf(failure.getMessage()));
-            }
-        });
-    }
-
-    /** What is done away from the event thread. */
-    private interface Away<R> {
-        R run() throws StoreException;
+        work.submit(new Asked<>(away, here, failure -> tell(String.valueOf(failure.getMessage()))));
     }
 }

@@ -1,15 +1,14 @@
-package roundwright.desktop.safety;
+package roundwright.desktop.work;
 
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import roundwright.desktop.work.Task;
 
 /**
  * A question to the file or the disk: asked away from the event thread, answered on it.
  *
  * @param <R> what comes back
  */
-record Asked<R>(Callable<R> question, Consumer<R> answer, Consumer<Exception> refusal) implements Task<R> {
+public record Asked<R>(Callable<R> question, Consumer<R> answer, Consumer<Exception> refusal) implements Task<R> {
     @Override
     public R away() throws Exception {
         return question.call();
