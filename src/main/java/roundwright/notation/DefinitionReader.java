@@ -12,11 +12,14 @@ final class DefinitionReader {
     private final Cursor cursor;
     private final String text;
     private final Vocabulary vocabulary;
+    /** Where the definitions begin. */
+    private final int start;
 
     DefinitionReader(Cursor cursor, String text, Vocabulary vocabulary) {
         this.cursor = cursor;
         this.text = text;
         this.vocabulary = vocabulary;
+        this.start = cursor.at;
     }
 
     /** How many things the line defines; its words are then in the vocabulary. */
@@ -120,7 +123,7 @@ final class DefinitionReader {
         boolean described = words == 2 && first == Meaning.FILLER && cursor.is(-1, Meaning.STITCH);
         boolean name = first.makes() || first == Meaning.INVDEC;
         boolean joined = words == 1 || cursor.is(-1, Meaning.TOG);
-        return (name && joined || described) && cursor.at == words;
+        return (name && joined || described) && cursor.at == start + words;
     }
 
     /** Over what the name stands for: to the next definition or the line's end. */

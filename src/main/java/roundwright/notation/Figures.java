@@ -2,6 +2,8 @@ package roundwright.notation;
 
 /** Reads the figures of a count with their units: "18", "18 sc", "21 tr + 3 ch", "18 stitches in total". */
 final class Figures {
+    private static final int MOST = 1_000_000_000;
+
     private final Cursor cursor;
 
     /** Stitches alone, without chains and spaces. */
@@ -25,6 +27,8 @@ final class Figures {
 
     private boolean counted;
     private boolean inTotal;
+    /** How many stitches each of what is counted has: "4 groups of 3 dc". */
+    private int each;
 
     Figures(Cursor cursor) {
         this.cursor = cursor;
@@ -107,6 +111,7 @@ final class Figures {
         parts++;
         counted = true;
         inTotal = false;
+        each = 1;
         if (cursor.is(Meaning.DASH)
                 && (cursor.is(1, Meaning.ST) || cursor.peek(1).meaning().makes())) {
             cursor.next();
@@ -116,7 +121,7 @@ final class Figures {
             unit = unitWord();
         }
         if (unit == Unit.ENDS) {
-            count(number);
+            count((int) Math.min(MOST, (long) number * each));
         }
         return unit != Unit.NO_COUNT;
     }
@@ -146,10 +151,7 @@ final class Figures {
             case FILLER, REMAINING, OF, NOW, AROUND, THE -> over(1);
             case PER, EACH -> perWhat();
             case CHAIN -> uncounted(cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.NUMBER) ? 3 : 1);
-            case NUMBER -> {
-                boolean jammed = cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE);
-                yield cursor.is(1, Meaning.CHAINSPACE) || jammed ? over(jammed ? 2 : 1) : Unit.ENDS;
-            }
+            case NUMBER -> numberAfter();
             case CHAINSPACE, SPACE, PETAL -> uncounted(1);
             case TOTAL, YOUHAVE -> {
                 boolean next = cursor.is(Meaning.YOUHAVE) && cursor.is(1, Meaning.NUMBER);
@@ -166,6 +168,17 @@ final class Figures {
             case TIMES, ROUND, MORE, TOG -> Unit.NO_COUNT;
             default -> Unit.ENDS;
         };
+    }
+
+    /** A number behind the unit: of how many stitches each group is ("4 groups of 3 dc"), or of a space's chains. */
+    private Unit numberAfter() {
+        if (cursor.is(-1, Meaning.OF) && cursor.is(-2, Meaning.PETAL)) {
+            each = cursor.peek().value();
+            counted = true;
+            return over(1);
+        }
+        boolean jammed = cursor.is(1, Meaning.DASH) && cursor.is(2, Meaning.CHAINSPACE);
+        return cursor.is(1, Meaning.CHAINSPACE) || jammed ? over(jammed ? 2 : 1) : Unit.ENDS;
     }
 
     /** "(18 p.)", "(18 pts)": a unit of a few letters, in whatever language, before the bracket closes. */

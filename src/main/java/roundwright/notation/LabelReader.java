@@ -127,6 +127,7 @@ final class LabelReader {
                     OPEN,
                     SHUT,
                     STEP,
+                    SLASH,
                     THE,
                     AND,
                     START,

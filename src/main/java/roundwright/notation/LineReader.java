@@ -168,17 +168,22 @@ public final class LineReader {
         return layers && cursor.is(Meaning.UNKNOWN) && line.counts.isEmpty();
     }
 
-    /** Whether the line is a heading: a few words without a mark or a number, one of them not of the trade. */
+    /** Whether the line is a heading: a few words without a number, one of them not of the trade, or the name of a group alone ("SHELL"). */
     private static boolean title(Cursor cursor) {
         boolean strange = false;
+        int words = 0;
         for (int i = 0; i < cursor.size(); i++) {
             Meaning meaning = cursor.peek(i).meaning();
+            if (meaning == Meaning.MARK) {
+                continue;
+            }
             if (meaning.parts() || meaning == Meaning.NUMBER || meaning == Meaning.OPEN) {
                 return false;
             }
             strange |= meaning == Meaning.UNKNOWN;
+            words++;
         }
-        return strange;
+        return strange || words == 1 && cursor.has(Meaning.SPECIAL);
     }
 
     /** Whether a line without a label only talks: it has words that are not of rounds, and nothing that says how many. */

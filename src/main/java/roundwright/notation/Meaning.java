@@ -12,6 +12,8 @@ enum Meaning {
     DEC,
     INVDEC,
     TOG,
+    /** A loop drawn up in a stitch, with which decreases are told. */
+    DRAWN,
     // things a stitch is worked into
     ST,
     SPACE,

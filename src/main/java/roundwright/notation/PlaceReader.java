@@ -8,12 +8,14 @@ final class PlaceReader {
     private final Cursor cursor;
     private final String text;
     private final PlaceStarts starts;
+    private final WholeReader whole;
 
     PlaceReader(Reading line) {
         this.line = line;
         this.cursor = line.cursor;
         this.text = line.text;
         this.starts = new PlaceStarts(cursor, line.yarns);
+        this.whole = new WholeReader(line);
     }
 
     /** Whether words at the cursor begin to say where. */
@@ -80,7 +82,7 @@ final class PlaceReader {
             case IN, AT -> in(place);
             case SLASH -> perStitch(place);
             case THE, ONLY -> over();
-            case OF -> of(place);
+            case OF -> whole.read(place);
             case FROM -> fromBelow(place);
             case TO -> to(place);
             case NUMBER -> number(place);
@@ -424,56 +426,6 @@ final class PlaceReader {
         }
         place.number = cursor.next().value();
         return true;
-    }
-
-    /** "of the next 5 sts", "of the round", "of round 3", "of previous rnd", "of ring". */
-    private boolean of(Place place) {
-        cursor.next();
-        cursor.skip(Meaning.THE);
-        if (cursor.is(Meaning.NEXT)
-                || cursor.is(Meaning.EACH)
-                || cursor.is(Meaning.NUMBER)
-                || cursor.is(Meaning.REMAINING)
-                || cursor.is(Meaning.LAST)
-                || cursor.is(Meaning.FIRST)) {
-            place.noun = false;
-            return true;
-        }
-        if (cursor.accept(Meaning.ROUND)) {
-            cursor.accept(Meaning.NUMBER);
-            return true;
-        }
-        cursor.skip(
-                Meaning.PREVIOUS,
-                Meaning.FOUNDATION,
-                Meaning.ROUND,
-                Meaning.NOTE,
-                Meaning.OTHER,
-                Meaning.ORDINAL,
-                Meaning.UNKNOWN,
-                Meaning.FIRST);
-        cursor.skip(Meaning.CHAIN, Meaning.NOTE, Meaning.RING, Meaning.UNKNOWN);
-        boolean part = cursor.is(-1, Meaning.UNKNOWN)
-                || cursor.is(-1, Meaning.NOTE) && cursor.peek(-1).feature() == Feature.OTHER;
-        if (part && ++line.things > 1) {
-            line.features.add(Feature.JOIN_PARTS);
-        }
-        if (cursor.is(-1, Meaning.NOTE)
-                && (cursor.is(-2, Meaning.FIRST) || cursor.is(-2, Meaning.ORDINAL) || cursor.is(-2, Meaning.OTHER))) {
-            line.features.add(Feature.JOIN_PARTS);
-        }
-        numberedPart();
-        return true;
-    }
-
-    /** "12 sts of leg one": the number is the leg's, not one more stitch. */
-    private void numberedPart() {
-        boolean part = cursor.is(-1, Meaning.NOTE) && cursor.peek(-1).feature() == Feature.OTHER;
-        Meaning after = cursor.peek(1).meaning();
-        if (part && cursor.is(Meaning.NUMBER) && !after.makes() && after != Meaning.ST && after != Meaning.CHAIN) {
-            cursor.next();
-            line.features.add(Feature.JOIN_PARTS);
-        }
     }
 
     /** "to last 3 sts", "to end", "until 3 sts remain"; "to" also for "in" with slip stitches. */

@@ -7,6 +7,9 @@ import java.util.List;
 final class Scanner {
     private static final int MOST = 1_000_000_000;
 
+    /** A word before a full stop that is longer ends a sentence. */
+    private static final int LONGEST_ABBREVIATION = 4;
+
     private final String text;
     private final Vocabulary vocabulary;
     private final char[] folded;
@@ -311,7 +314,18 @@ final class Scanner {
         while (i < length && i - from < 4 && gap(folded[i])) {
             i++;
         }
-        return i > from && i < length && folded[i] >= 'a' && folded[i] <= 'z' ? i : -1;
+        boolean word = i > from && i < length && folded[i] >= 'a' && folded[i] <= 'z';
+        return word && !(folded[from] == '.' && sentenceEnds(from, i)) ? i : -1;
+    }
+
+    /** Whether a full stop ends a sentence, and no abbreviation ("sl. st."): a capital stands after it, or a long word before it. */
+    private boolean sentenceEnds(int stop, int next) {
+        int begin = stop;
+        while (begin > 0 && letter(folded[begin - 1])) {
+            begin--;
+        }
+        boolean capital = Character.isUpperCase(text.charAt(next)) && !Character.isUpperCase(text.charAt(begin));
+        return next > stop + 1 && (capital || stop - begin > LONGEST_ABBREVIATION);
     }
 
     private static boolean gap(char c) {
@@ -340,6 +354,10 @@ final class Scanner {
             add(Meaning.MEASURE, 0, afterDigits(i + 1));
             return;
         }
+        if (clock(i)) {
+            add(Meaning.MEASURE, 0, i + 3);
+            return;
+        }
         boolean ordinal = ordinal(value, i);
         add(ordinal ? Meaning.ORDINAL : Meaning.NUMBER, (int) value, ordinal ? i + 2 : i);
     }
@@ -361,6 +379,16 @@ final class Scanner {
         return text.startsWith("mm", i)
                 || text.startsWith("cm", i)
                 || point && text.startsWith("in", i) && (i + 2 >= length || !letter(folded[i + 2]));
+    }
+
+    /** Whether a colon and two figures at {@code i} make the number a time: "at 4:35". */
+    private boolean clock(int i) {
+        boolean figures = i + 2 < length && folded[i] == ':' && digit(folded[i + 1]) && digit(folded[i + 2]);
+        if (!figures || tokens.isEmpty() || i + 3 < length && (digit(folded[i + 3]) || letter(folded[i + 3]))) {
+            return false;
+        }
+        Token before = tokens.get(tokens.size() - 1);
+        return before.is(Meaning.AT) || before.is(Meaning.FROM);
     }
 
     private boolean ordinal(long value, int i) {

@@ -64,6 +64,7 @@ final class StartReader {
                 && !cursor.peek(1).meaning().makes()
                 && !cursor.is(1, Meaning.TIMES);
         if (numberAlone || bracket) {
+            strangers.before(begin);
             ringOf(begin, bracket);
             return true;
         }
@@ -184,7 +185,7 @@ final class StartReader {
 
     /** At the line's end: a starting chain of a round that goes into a ring stands in no stitch below. */
     void finish() {
-        if (line.features.contains(Feature.MAGIC_RING) && items.plainTillRing()) {
+        if (line.ring && items.plainTillRing()) {
             items.intoRing();
         }
         boolean along = !line.ring && items.nodes.stream().anyMatch(StartReader::alongChain);

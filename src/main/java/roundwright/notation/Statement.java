@@ -36,6 +36,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.indexOf(':') > 0 && text.indexOf(':') < SHORT
                 || text.indexOf(" - ") > 0 && text.indexOf(" - ") < SHORT
                 || text.indexOf(" is ") > 0 && text.indexOf(" is ") < SHORT
+                || text.indexOf(" - ") > text.indexOf("; ") && text.indexOf("; ") > 0
                 || text.contains("count")
                 || text.contains("COUNT")
                 || text.contains("mean")
@@ -86,6 +87,9 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             overHeading(cursor);
             defines = cursor.at > 0 && new DefinitionReader(cursor, text, vocabulary).read() > 1;
         }
+        if (!defines && overFirstSentence(cursor)) {
+            defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
+        }
         if (defines && !vocabulary.isEmpty()) {
             new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
         }
@@ -101,6 +105,18 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             cursor.next();
         }
         cursor.at = cursor.done() ? 0 : cursor.at + 1;
+    }
+
+    /** Moves past a first sentence without a step: "Translated by Ina; inc - 2 dc in one st"; false where there is none. */
+    private static boolean overFirstSentence(Cursor cursor) {
+        cursor.at = 0;
+        while (!cursor.done() && !cursor.is(Meaning.SEMICOLON) && !cursor.is(Meaning.STOP)) {
+            if (cursor.peek().meaning().makes() || cursor.is(Meaning.NUMBER) || cursor.is(Meaning.MAGIC)) {
+                return false;
+            }
+            cursor.next();
+        }
+        return !cursor.done() && cursor.next().meaning().ends();
     }
 
     /** Whether the line only says in other words what a short word means, with nothing to do: "MR = magic ring". */

@@ -81,6 +81,9 @@ final class StitchReader {
                 }
                 together(core, number);
             }
+            case DRAWN -> {
+                return new DrawnLoops(cursor).read(core, line.lastName) ? core : null;
+            }
             case PLAIN -> {
                 return number > 0 || plainAlone() ? plain(core) : null;
             }

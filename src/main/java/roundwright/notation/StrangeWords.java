@@ -224,8 +224,16 @@ final class StrangeWords {
         return cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.EQUALS);
     }
 
-    /** Words after the count that have no step in them: "(12), which is twice as many". */
+    /** Words after the count that have no step in them: "(12), which is twice as many"; or that say the steps again: "This means: …". */
     boolean remark(Token token) {
+        if (depth == 0 && line.counted && line.worked && explains()) {
+            int begin = cursor.at;
+            while (!cursor.done()) {
+                cursor.next();
+            }
+            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+            return true;
+        }
         boolean words = switch (token.meaning()) {
             case UNKNOWN, SAME, AS, YOUHAVE, THE, EACH, FILLER, NUMBER, LAST, FIRST, NEXT, PREVIOUS, ST, IT, OTHER ->
                 true;
@@ -244,6 +252,26 @@ final class StrangeWords {
         }
         items.addApart(notes.read(Feature.OTHER));
         return true;
+    }
+
+    /** Words before a place that begins a round: nobody knows what they say when they are not of the trade. */
+    void before(int place) {
+        int strange = 0;
+        for (int i = line.body; i < place; i++) {
+            strange += cursor.is(i - cursor.at, Meaning.UNKNOWN) ? 1 : 0;
+        }
+        if (strange > 1 && line.labelled) {
+            line.doubt(cursor.since(line.body));
+        }
+    }
+
+    /** Whether "means", "this means" stands at the cursor. */
+    private boolean explains() {
+        int verb = cursor.is(Meaning.THE) || cursor.is(Meaning.IT) ? 1 : 0;
+        Token means = cursor.peek(verb);
+        return means.is(Meaning.UNKNOWN)
+                && means.value() == Lexicon.IS
+                && Fold.of(line.text.charAt(means.start())) == 'm';
     }
 
     private boolean numberedStepsAhead() {
