@@ -28,6 +28,25 @@ final class Fold {
 
     private Fold() {}
 
+    /** Every character of a text; of a letter or figure written with two ("𝟏"), the first says what it is and the second nothing. */
+    static char[] of(String text) {
+        char[] folded = new char[text.length()];
+        for (int i = 0; i < folded.length; i++) {
+            char c = text.charAt(i);
+            folded[i] = of(c);
+            if (Character.isHighSurrogate(c) && i + 1 < folded.length && Character.isLowSurrogate(text.charAt(i + 1))) {
+                folded[i] = pair(c, Character.toCodePoint(c, text.charAt(i + 1)));
+                folded[++i] = NOTHING;
+            }
+        }
+        return folded;
+    }
+
+    private static char pair(char first, int character) {
+        String plain = java.text.Normalizer.normalize(Character.toString(character), java.text.Normalizer.Form.NFKD);
+        return plain.length() == 1 ? of(plain.charAt(0)) : first;
+    }
+
     static char of(char c) {
         char known = KNOWN[c];
         return known == NOT_YET ? workOut(c) : known;

@@ -26,10 +26,7 @@ final class Scanner {
         this.text = text;
         this.vocabulary = vocabulary;
         this.length = text.length();
-        this.folded = new char[length];
-        for (int i = 0; i < length; i++) {
-            folded[i] = Fold.of(text.charAt(i));
-        }
+        this.folded = Fold.of(text);
         unscore();
         Misprint.mend(folded, text, !vocabulary.isEmpty());
         this.star = repeatedFrom();
@@ -120,16 +117,23 @@ final class Scanner {
     }
 
     private void add(Lexicon.Entry entry, int end) {
+        int whole = whole(end);
         tokens.add(new Token(
-                entry.meaning(), entry.value(), entry.name(), entry.hold(), entry.feature(), at, end, spaced));
-        at = end;
+                entry.meaning(), entry.value(), entry.name(), entry.hold(), entry.feature(), at, whole, spaced));
+        at = whole;
         spaced = false;
     }
 
     private void add(Meaning meaning, int value, int end) {
-        tokens.add(Token.mark(meaning, value, at, end, spaced));
-        at = end;
+        int whole = whole(end);
+        tokens.add(Token.mark(meaning, value, at, whole, spaced));
+        at = whole;
         spaced = false;
+    }
+
+    /** The end of a token, never between the halves of one letter or picture. */
+    private int whole(int end) {
+        return end < length && Character.isLowSurrogate(text.charAt(end)) ? end + 1 : end;
     }
 
     /** A word of the pattern's own at the cursor; null where there is none. */
@@ -422,7 +426,7 @@ final class Scanner {
             case '(', '[', '{', '<' -> add(Meaning.OPEN, c, at + 1);
             case ')', ']', '}', '>' -> add(Meaning.SHUT, c, at + 1);
             case '&', '+' -> add(Meaning.AND, c, at + 1);
-            default -> add(plainMark(c), c, at + 1);
+            default -> add(plainMark(c), Character.isHighSurrogate(c) ? text.codePointAt(at) : c, at + 1);
         }
     }
 

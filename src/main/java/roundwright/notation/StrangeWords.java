@@ -30,7 +30,7 @@ final class StrangeWords {
             cursor.at += 2;
             return;
         }
-        char mark = (char) token.value();
+        int mark = token.value();
         boolean lonely = cursor.is(-2, Meaning.COMMA)
                 && (cursor.is(Meaning.COMMA) || cursor.is(Meaning.OPEN) || cursor.is(Meaning.FINISH))
                 && line.text.charAt(token.start()) == '~';
@@ -306,7 +306,7 @@ final class StrangeWords {
     }
 
     /** Whether the mark alone parts two steps, as a comma would. */
-    private boolean between(char mark) {
+    private boolean between(int mark) {
         boolean alone =
                 !cursor.peek(-2).meaning().parts() && !cursor.peek().meaning().parts();
         return alone && !items.empty() && "\u2022\u00b7~>\u2013\u00bb\u2219\u25cf\u25aa".indexOf(mark) >= 0;
@@ -319,12 +319,12 @@ final class StrangeWords {
         };
     }
 
-    private static boolean strange(char mark) {
+    private static boolean strange(int mark) {
         return "|\"#'^`".indexOf(mark) < 0;
     }
 
     /** Whether the mark shows that something is left out, wherever it stands before the count. */
-    private boolean cut(char mark) {
+    private boolean cut(int mark) {
         return "?\u00bf\u2026@%\u00a7_".indexOf(mark) >= 0 && line.worked && !line.counted && !cursor.is(Meaning.OPEN);
     }
 }

@@ -10,6 +10,7 @@ import roundwright.notation.Severity;
 import roundwright.notation.Span;
 import roundwright.notation.Terms;
 import roundwright.notation.WrittenLine;
+import roundwright.wording.Beginning;
 import roundwright.wording.Wording;
 
 /** What a person should know of a line, in sentences with their places. */
@@ -62,13 +63,9 @@ final class LineProblems {
             return;
         }
         for (Span doubt : line.doubts()) {
-            String words = shortened(doubt.of(line.text()).strip());
+            String words = Beginning.shown(doubt.of(line.text()).strip(), LONGEST_QUOTE);
             add(Severity.ERROR, "not-understood", doubt, WORDS.say("problem.not-understood", words), List.of());
         }
-    }
-
-    private static String shortened(String words) {
-        return words.length() <= LONGEST_QUOTE ? words : words.substring(0, LONGEST_QUOTE) + "…";
     }
 
     void noRoomKnown() {

@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import roundwright.notation.Feature;
 import roundwright.notation.WrittenLine;
+import roundwright.wording.Beginning;
 
 /**
  * The heading of a part in a pasted pattern: "BODY (grey)", "## Wing - make 2", "The left ear:".
@@ -72,7 +73,7 @@ record PartHeading(String name, String after, boolean marked) {
         String name = EDGES.matcher(written).replaceAll("").replaceAll("\\s+", " ");
         boolean shouted = name.equals(name.toUpperCase(Locale.ROOT)) && name.length() > 2;
         String calm = shouted ? name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT) : name;
-        return calm.length() > LONGEST_NAME ? calm.substring(0, LONGEST_NAME).strip() : calm;
+        return Beginning.of(calm, LONGEST_NAME).strip();
     }
 
     /** "Make two", which stands below a heading and is none. */

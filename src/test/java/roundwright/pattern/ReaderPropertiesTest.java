@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -48,6 +49,30 @@ class ReaderPropertiesTest {
                 }
             }
         }
+    }
+
+    @Test
+    void noCharacterIsCutInTwo() {
+        LineMaker maker = new LineMaker(SEED);
+        Random random = new Random(SEED);
+        for (int run = 0; run < RUNS; run++) {
+            StringBuilder line = new StringBuilder(random.nextBoolean() ? "R" + (1 + run % 9) + ": " : "");
+            for (String word : maker.line(20).split(" ")) {
+                line.append(word).append(random.nextInt(3) == 0 ? "🍓" : " ").append(random.nextInt(4) == 0 ? "𝟏" : "");
+            }
+            for (Line read : read(line.toString())) {
+                for (Problem problem : read.problems()) {
+                    assertWhole(problem.message());
+                    assertWhole(problem.span().of(read.text()));
+                    problem.suggestions().forEach(ReaderPropertiesTest::assertWhole);
+                }
+            }
+        }
+    }
+
+    private static void assertWhole(String words) {
+        String mended = new String(words.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+        assertEquals(mended, words, () -> "seed " + SEED);
     }
 
     private static void assertInside(Span outer, Node node, String line) {

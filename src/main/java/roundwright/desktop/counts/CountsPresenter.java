@@ -14,6 +14,7 @@ import roundwright.group.RoundStanding;
 import roundwright.group.Session;
 import roundwright.group.Standing;
 import roundwright.group.Student;
+import roundwright.wording.Beginning;
 import roundwright.wording.Wording;
 import roundwright.workbook.GroupView;
 import roundwright.workbook.SettingEdit;
@@ -147,7 +148,7 @@ public final class CountsPresenter {
                 .map(LessonLog::words)
                 .orElse("")
                 .replaceAll("\\s+", " ");
-        return words.length() <= LONGEST_LOG ? words : words.substring(0, LONGEST_LOG) + "…";
+        return Beginning.shown(words, LONGEST_LOG);
     }
 
     /** Whether the student of a row is chosen: told without looking through all of them, for every row that is painted asks. */

@@ -1,6 +1,7 @@
 package roundwright.desktop.look;
 
 import java.awt.FontMetrics;
+import roundwright.wording.Beginning;
 
 /** Cuts words to a width, with an ellipsis; with less room than a few letters, to nothing. */
 public final class Cut {
@@ -14,7 +15,7 @@ public final class Cut {
             return text;
         }
         for (int length = text.length() - 1; length >= FEWEST; length--) {
-            String cut = text.substring(0, length).stripTrailing() + "…";
+            String cut = Beginning.shown(text, length);
             if (metrics.stringWidth(cut) <= width) {
                 return cut;
             }

@@ -13,6 +13,7 @@ import roundwright.group.messages.MessagesReader;
 import roundwright.group.messages.Reading;
 import roundwright.group.messages.Unplaced;
 import roundwright.notation.Span;
+import roundwright.wording.Beginning;
 
 /**
  * What was found in a pasted text.
@@ -69,7 +70,6 @@ public record FoundCounts(String text, List<FoundCount> counts, List<Undecided> 
 
     /** The words of a passage, on one line. */
     public String words(Span source) {
-        String line = source.of(text).strip().replaceAll("\\s+", " ");
-        return line.length() <= LONGEST ? line : line.substring(0, LONGEST).stripTrailing() + "…";
+        return Beginning.shown(source.of(text).strip().replaceAll("\\s+", " "), LONGEST);
     }
 }

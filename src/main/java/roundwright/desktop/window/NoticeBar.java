@@ -11,6 +11,7 @@ import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Space;
 import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
+import roundwright.wording.Beginning;
 import roundwright.wording.Wording;
 
 /** A sentence that the person has to be told, until they have read it. */
@@ -38,7 +39,7 @@ final class NoticeBar extends JPanel implements Flowing {
     }
 
     void show(String whole) {
-        String sentence = whole.length() <= LONGEST ? whole : whole.substring(0, LONGEST) + "…";
+        String sentence = Beginning.shown(whole, LONGEST);
         prose.setText(sentence);
         getAccessibleContext().setAccessibleName(sentence);
         setVisible(!sentence.isEmpty());

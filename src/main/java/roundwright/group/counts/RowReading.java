@@ -10,6 +10,7 @@ import roundwright.group.CountReport;
 import roundwright.group.RoundPlace;
 import roundwright.group.counts.Column.Kind;
 import roundwright.group.messages.Folding;
+import roundwright.wording.Beginning;
 import roundwright.wording.Wording;
 
 /** One row of a table on its way to reports: whose it is, then each count in it. */
@@ -215,8 +216,7 @@ final class RowReading {
     }
 
     private static String shown(String cell) {
-        String line = cell.replaceAll("\\s+", " ");
-        return line.length() <= LONGEST_SHOWN ? line : line.substring(0, LONGEST_SHOWN) + "…";
+        return Beginning.shown(cell.replaceAll("\\s+", " "), LONGEST_SHOWN);
     }
 
     private void trouble(Kind kind, String message, boolean leftOut) {

@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import roundwright.group.counts.OutTable.Cell;
+import roundwright.wording.Beginning;
 
 /** Writes tables as a text with separators or as a spreadsheet. No cell is ever a formula. */
 public final class TableWriter {
@@ -82,11 +83,7 @@ public final class TableWriter {
             sheet.value(row, column, SpreadsheetDay.number(at.time()));
             sheet.style(row, column).format(TIME_IN_SPREADSHEET).set();
         } else if (cell instanceof Cell.Words words && !words.words().isEmpty()) {
-            sheet.value(row, column, shortened(Harmless.marked(words.words())));
+            sheet.value(row, column, Beginning.of(Harmless.marked(words.words()), LONGEST_CELL));
         }
-    }
-
-    private static String shortened(String words) {
-        return words.length() <= LONGEST_CELL ? words : words.substring(0, LONGEST_CELL);
     }
 }
