@@ -10,7 +10,7 @@ import roundwright.wording.Wording;
 /** Every key of the window, in a list made from what the window can do. */
 public final class KeysCard extends AskCard {
     private static final Wording WORDS = Wording.of("desktop");
-    private static final double KEY_WIDTH = 110;
+    private static final double KEY_WIDTH = 130;
 
     public KeysCard(Asking asking) {
         super(WORDS.say("keys-head"), 480);

@@ -34,6 +34,7 @@ import roundwright.wording.Wording;
 /** Students by rounds, and beside them what the chosen count says. */
 public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
     private static final double NARROW = 1100;
+    private static final double LOW = 560;
     private static final Wording WORDS = Wording.of("desktop");
 
     private final transient CountsPresenter presenter;
@@ -46,6 +47,8 @@ public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
     private final Text heading = new Text("", Type.HEADING, Tone.INK);
     private final Text subheading = new Text("", Type.BODY, Tone.MUTED);
     private final Prose before = Prose.muted("");
+    private final Prose keys = Prose.muted(WORDS.say("counts-keys"));
+    private final Text keysInShort = new Text(WORDS.say("counts-keys-in-short"), Type.SECOND, Tone.MUTED);
     private final Switch onward;
     private final TwoCards cards;
     private final JComponent both;
@@ -100,9 +103,12 @@ public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
     }
 
     private JComponent foot() {
+        Wrap enter = new Wrap(1.5);
+        enter.add(onward);
+        enter.add(keysInShort);
         Stack foot = new Stack();
-        foot.below(0, Prose.muted(WORDS.say("counts-keys")));
-        foot.below(1, onward);
+        foot.below(0, keys);
+        foot.below(1, enter);
         foot.setBorder(Space.pad(1.5, 0, 0, 0));
         return foot;
     }
@@ -161,9 +167,17 @@ public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
         }
     }
 
+    /** With little width the strip alone names the lesson; with little height more students stand in place of words. */
     @Override
     public void doLayout() {
-        names.setNarrow(getWidth() < Space.points(NARROW));
+        boolean narrow = getWidth() < Space.points(NARROW);
+        boolean low = getHeight() < Space.points(LOW);
+        names.setNarrow(narrow);
+        subheading.setVisible(!narrow);
+        keys.setVisible(!low);
+        keysInShort.setVisible(low);
+        table.setLow(low);
+        names.rowsAs(table);
         super.doLayout();
     }
 

@@ -15,12 +15,14 @@ import roundwright.wording.Wording;
 /** The grid of students by rounds. Typing a number and Enter reports a count; arrows move; a few letters say the rest. */
 final class CountsTable extends JTable {
     private static final Wording WORDS = Wording.of("desktop");
-    static final double ROW = 42;
+    private static final double ROW = 42;
+    private static final double LOW_ROW = 32;
     private static final double ROUND_WIDTH = 84;
     private static final double LEAST_WIDTH = 74;
 
     private final transient CountsPresenter presenter;
     private final transient CountsModel model;
+    private boolean low;
 
     CountsTable(CountsPresenter presenter) {
         super(new CountsModel(presenter));
@@ -112,8 +114,20 @@ final class CountsTable extends JTable {
         getTableHeader().repaint();
     }
 
+    /** With little height the rows are low, so that more students are seen. */
+    void setLow(boolean low) {
+        if (this.low != low) {
+            this.low = low;
+            setRowHeight(rowPixels());
+        }
+    }
+
+    private int rowPixels() {
+        return Space.points(low ? LOW_ROW : ROW);
+    }
+
     private void dress() {
-        setRowHeight(Space.points(ROW));
+        setRowHeight(rowPixels());
         RoundHeadView head = new RoundHeadView(presenter);
         for (int i = 0; i < getColumnModel().getColumnCount(); i++) {
             var column = getColumnModel().getColumn(i);

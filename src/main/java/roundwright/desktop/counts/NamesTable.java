@@ -29,16 +29,19 @@ final class NamesTable extends JTable {
 
     void refresh() {
         ((Model) getModel()).refresh();
-        int height = Space.points(CountsTable.ROW);
-        if (getRowHeight() != height) {
-            setRowHeight(height);
-        }
         repaint();
     }
 
     /** With little width only the names have room. */
     void setNarrow(boolean narrow) {
         this.narrow = narrow;
+    }
+
+    /** The rows are as high as those of the grid beside it. */
+    void rowsAs(JTable grid) {
+        if (getRowHeight() != grid.getRowHeight()) {
+            setRowHeight(grid.getRowHeight());
+        }
     }
 
     @Override

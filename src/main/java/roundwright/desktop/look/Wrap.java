@@ -3,17 +3,26 @@ package roundwright.desktop.look;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Insets;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JPanel;
 
 /** Components side by side, going on below where the width is used up, as words do. */
 public class Wrap extends JPanel implements Flowing {
     private final double gap;
+    private boolean onOneFoot;
 
     /** Keeps so many steps of the grid between its components. */
     public Wrap(double gap) {
         super(null);
         this.gap = gap;
         setOpaque(false);
+    }
+
+    /** Lets what stands in a line end at the same height instead of beginning there: fields under labels of several lines. */
+    public Wrap onOneFoot() {
+        onOneFoot = true;
+        return this;
     }
 
     @Override
@@ -30,7 +39,7 @@ public class Wrap extends JPanel implements Flowing {
     public Dimension getPreferredSize() {
         int width = 0;
         for (Component component : getComponents()) {
-            width += component.getPreferredSize().width + Space.of(gap);
+            width += component.isVisible() ? component.getPreferredSize().width + Space.of(gap) : 0;
         }
         int wide = getWidth() > 0 ? getWidth() : width;
         return new Dimension(wide, heightFor(wide));
@@ -41,7 +50,8 @@ public class Wrap extends JPanel implements Flowing {
         int right = width - insets.right;
         int x = insets.left;
         int y = insets.top;
-        int line = 0;
+        int high = 0;
+        List<Component> line = new ArrayList<>();
         for (Component component : getComponents()) {
             if (!component.isVisible()) {
                 continue;
@@ -49,16 +59,26 @@ public class Wrap extends JPanel implements Flowing {
             Dimension size = component.getPreferredSize();
             int wide = Math.min(size.width, right - insets.left);
             if (x > insets.left && x + wide > right) {
+                end(line, y, high, move);
                 x = insets.left;
-                y += line + Space.of(gap);
-                line = 0;
+                y += high + Space.of(gap);
+                high = 0;
             }
             if (move) {
                 component.setBounds(x, y, wide, size.height);
             }
+            line.add(component);
             x += wide + Space.of(gap);
-            line = Math.max(line, size.height);
+            high = Math.max(high, size.height);
         }
-        return y + line + insets.bottom;
+        end(line, y, high, move);
+        return y + high + insets.bottom;
+    }
+
+    private void end(List<Component> line, int y, int high, boolean move) {
+        if (move && onOneFoot) {
+            line.forEach(component -> component.setLocation(component.getX(), y + high - component.getHeight()));
+        }
+        line.clear();
     }
 }

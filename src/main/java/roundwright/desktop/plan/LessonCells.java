@@ -24,6 +24,8 @@ final class LessonCells extends PaintedCell {
     private static final double PAD = 8;
     private static final double MORE = 32;
     private static final double CHIP = 22;
+    private static final double CHIP_PAD = 16;
+    private static final double BETWEEN = 6;
     private static final double LEAST_BAR = 24;
 
     private final transient LessonsPresenter presenter;
@@ -49,6 +51,40 @@ final class LessonCells extends PaintedCell {
     @Override
     protected String told() {
         return column.told(row);
+    }
+
+    /** The width in pixels in which a column shows all that a row has in it. */
+    int wanted(LessonRow of, LessonColumn in) {
+        return switch (in) {
+            case LESSON ->
+                titleLeft(of)
+                        + Space.points(PAD)
+                        + Math.max(width(of.name(), Type.BODY), width(of.remark(), Type.SMALL));
+            case DATE -> 2 * Space.points(PAD) + (int) Math.ceil(Figures.width(of.date(), Type.BODY.font()));
+            case ROUNDS -> 2 * Space.points(PAD) + (int) Math.ceil(Figures.width(of.rounds(), Type.BODY.font()));
+            case NEW -> chipsLeft() + chipsWidth(of.introduces());
+            case MINUTES -> 0;
+        };
+    }
+
+    private int width(String words, Type type) {
+        return getFontMetrics(type.font()).stringWidth(words);
+    }
+
+    private int chipsWidth(List<String> names) {
+        int width = 0;
+        for (String name : names) {
+            width += width(name, Type.SMALL_STRONG) + Space.points(CHIP_PAD + BETWEEN);
+        }
+        return width;
+    }
+
+    private static int titleLeft(LessonRow of) {
+        return Space.points(PAD + (of.number() > 9 ? 24 : 17));
+    }
+
+    private static int chipsLeft() {
+        return Space.points(PAD * 2);
     }
 
     @Override
@@ -83,7 +119,7 @@ final class LessonCells extends PaintedCell {
         Figures.paint(graphics, String.valueOf(row.number()), strong, Space.points(PAD), base);
         graphics.setFont(Type.BODY.font());
         graphics.setColor(Tone.INK.color());
-        int x = Space.points(PAD + (row.number() > 9 ? 24 : 17));
+        int x = titleLeft(row);
         int room = getWidth() - x - Space.points(PAD);
         graphics.drawString(Cut.to(row.name(), graphics.getFontMetrics(), room), x, base);
         if (remarked) {
@@ -107,10 +143,10 @@ final class LessonCells extends PaintedCell {
             Font font = Type.SECOND.font();
             graphics.setFont(font);
             graphics.setColor(Tone.MUTED.color());
-            graphics.drawString(WORDS.say("nothing-new"), Space.points(PAD * 2), baseline(font));
+            graphics.drawString(WORDS.say("nothing-new"), chipsLeft(), baseline(font));
             return;
         }
-        double x = Space.points(PAD * 2);
+        double x = chipsLeft();
         for (int i = 0; i < names.size(); i++) {
             boolean last = i == names.size() - 1;
             double after = chip(
@@ -122,7 +158,7 @@ final class LessonCells extends PaintedCell {
                 more(graphics, names.size() - i, x);
                 return;
             }
-            x = after + Space.points(6);
+            x = after + Space.points(BETWEEN);
         }
     }
 
@@ -136,7 +172,7 @@ final class LessonCells extends PaintedCell {
     private double chip(Graphics2D graphics, String name, double x, double more) {
         graphics.setFont(Type.SMALL_STRONG.font());
         FontMetrics metrics = graphics.getFontMetrics();
-        double width = metrics.stringWidth(name) + Space.points(16);
+        double width = metrics.stringWidth(name) + Space.points(CHIP_PAD);
         if (x + width + more > getWidth()) {
             return -1;
         }
@@ -144,7 +180,7 @@ final class LessonCells extends PaintedCell {
         double y = (getHeight() - height) / 2;
         graphics.setColor(Tone.MARIGOLD.color());
         graphics.draw(new RoundRectangle2D.Double(x, y, width, height, Space.points(10), Space.points(10)));
-        graphics.drawString(name, (float) (x + Space.points(8)), baseline(Type.SMALL_STRONG.font()));
+        graphics.drawString(name, (float) (x + Space.points(CHIP_PAD / 2)), baseline(Type.SMALL_STRONG.font()));
         return x + width;
     }
 

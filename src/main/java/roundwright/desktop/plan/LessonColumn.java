@@ -4,11 +4,11 @@ import roundwright.wording.Wording;
 
 /** The columns of the lessons' table. */
 enum LessonColumn {
-    LESSON(0.32, 130),
-    DATE(0, 102),
-    ROUNDS(0.3, 118),
-    NEW(0.68, 120),
-    MINUTES(0.12, 56);
+    LESSON(0.32, 120),
+    DATE(0, 0),
+    ROUNDS(0.3, 80),
+    NEW(0.68, 118),
+    MINUTES(0.12, 0);
 
     private static final Wording WORDS = Wording.of("desktop");
 
@@ -20,12 +20,12 @@ enum LessonColumn {
         this.least = least;
     }
 
-    /** Its share of the width that is left when every column has its least. */
+    /** Its share of the width that is left when every column shows all it has. */
     double share() {
         return share;
     }
 
-    /** Width in points with which it can be read. */
+    /** Width in points without which it says nothing. */
     int least() {
         return least;
     }

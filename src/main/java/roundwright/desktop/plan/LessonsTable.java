@@ -9,6 +9,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
@@ -27,6 +28,7 @@ final class LessonsTable extends JTable {
     private final transient LessonsPresenter presenter;
     private final transient IntConsumer chosenByHand;
     private final transient Model model;
+    private final transient LessonCells cells;
 
     /** Tells the listener of every row that a person chooses here. */
     LessonsTable(LessonsPresenter presenter, IntConsumer chosenByHand) {
@@ -34,7 +36,8 @@ final class LessonsTable extends JTable {
         this.presenter = presenter;
         this.chosenByHand = chosenByHand;
         this.model = (Model) getModel();
-        setDefaultRenderer(Object.class, new LessonCells(presenter));
+        this.cells = new LessonCells(presenter);
+        setDefaultRenderer(Object.class, cells);
         setShowGrid(false);
         setIntercellSpacing(new Dimension(0, 0));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -91,7 +94,7 @@ final class LessonsTable extends JTable {
         repaint();
     }
 
-    /** The right-hand cells stand on the width of the columns, which is that of the card. */
+    /** As wide as what it stands in, unless that is too narrow even without the dates. */
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(leastWidth(), super.getPreferredSize().height);
@@ -102,33 +105,52 @@ final class LessonsTable extends JTable {
         return getParent() == null || getParent().getWidth() >= leastWidth();
     }
 
+    private int leastWidth() {
+        return Stream.of(LessonColumn.values())
+                .filter(column -> column != LessonColumn.DATE)
+                .mapToInt(column -> wish(column).least())
+                .sum();
+    }
+
     private void dress() {
         setRowHeight(Space.points(ROW));
         setAutoResizeMode(AUTO_RESIZE_OFF);
     }
 
-    /** Every column gets its least width, and what is left is shared out. */
     @Override
     public void doLayout() {
-        double shares = 0;
-        for (LessonColumn column : LessonColumn.values()) {
-            shares += column.share();
-        }
-        int left = Math.max(0, getWidth() - leastWidth());
-        for (LessonColumn column : LessonColumn.values()) {
-            int width = Space.points(column.least()) + (int) (left * column.share() / shares);
-            getColumnModel().getColumn(column.ordinal()).setMinWidth(width);
-            getColumnModel().getColumn(column.ordinal()).setPreferredWidth(width);
-            getColumnModel().getColumn(column.ordinal()).setWidth(width);
+        int[] widths = ColumnWidths.of(wishes(), getWidth());
+        for (int column = 0; column < widths.length; column++) {
+            getColumnModel().getColumn(column).setMinWidth(widths[column]);
+            getColumnModel().getColumn(column).setPreferredWidth(widths[column]);
+            getColumnModel().getColumn(column).setWidth(widths[column]);
         }
     }
 
-    private static int leastWidth() {
-        int least = 0;
-        for (LessonColumn column : LessonColumn.values()) {
-            least += Space.points(column.least());
-        }
-        return least;
+    /** Where not every column can say something, the date goes: it stands beside the table too. */
+    private List<ColumnWidths.Wish> wishes() {
+        List<ColumnWidths.Wish> all =
+                Stream.of(LessonColumn.values()).map(this::wish).toList();
+        return least(all) <= getWidth()
+                ? all
+                : Stream.of(LessonColumn.values())
+                        .map(column -> column == LessonColumn.DATE
+                                ? new ColumnWidths.Wish(0, 0, 0)
+                                : all.get(column.ordinal()))
+                        .toList();
+    }
+
+    /** A date says nothing when it is cut; of the rest, the beginning does. */
+    private ColumnWidths.Wish wish(LessonColumn column) {
+        int head = getFontMetrics(Type.SMALL_STRONG.font()).stringWidth(column.heading()) + Space.of(2);
+        int wanted =
+                model.rows.stream().mapToInt(row -> cells.wanted(row, column)).reduce(head, Math::max);
+        int least = column == LessonColumn.DATE ? wanted : Math.max(head, Space.points(column.least()));
+        return new ColumnWidths.Wish(least, wanted, column.share());
+    }
+
+    private static int least(List<ColumnWidths.Wish> wishes) {
+        return wishes.stream().mapToInt(ColumnWidths.Wish::least).sum();
     }
 
     @Override

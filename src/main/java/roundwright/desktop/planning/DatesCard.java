@@ -80,7 +80,7 @@ public final class DatesCard extends AskCard {
     }
 
     private void addFields(Set<DayOfWeek> chosen) {
-        Wrap fields = new Wrap(1.5);
+        Wrap fields = new Wrap(1.5).onOneFoot();
         fields.add(new FieldCell(WORDS.say("group-start"), start, WORDS.say("group-start-hint", desk.today()), CELL));
         fields.add(new FieldCell(WORDS.say("dates-time"), time, WORDS.say("dates-time-hint"), CELL));
         fields.add(new FieldCell(WORDS.say("dates-zone"), zone, WORDS.say("dates-zone-hint"), CELL));

@@ -57,7 +57,7 @@ public final class SplitCard extends AskCard {
     }
 
     private Wrap fields() {
-        Wrap fields = new Wrap(1.5);
+        Wrap fields = new Wrap(1.5).onOneFoot();
         fields.add(cell(WORDS.say("split-sessions"), sessions, WORDS.say("split-sessions-hint")));
         fields.add(cell(WORDS.say("split-minutes"), minutes, WORDS.say("split-minutes-hint")));
         fields.add(cell(WORDS.say("split-pace"), pace, WORDS.say("split-pace-hint")));

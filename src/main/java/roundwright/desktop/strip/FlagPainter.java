@@ -45,8 +45,13 @@ final class FlagPainter {
             taken[row] = x + Space.points(FLAG + 11) + metrics().stringWidth(words);
             placed.add(new Flag(body, words, x, row));
         });
+        double[] used = new double[taken.length];
         for (int i = 0; i < placed.size(); i++) {
-            paint(placed.get(i), end(placed, i));
+            Flag flag = placed.get(i);
+            paint(flag);
+            if (rooms.flagRows() > 0) {
+                used[flag.row()] = paintWords(flag, start(placed, i, used[flag.row()]), end(placed, i));
+            }
         }
     }
 
@@ -74,18 +79,32 @@ final class FlagPainter {
                 .orElse(right);
     }
 
-    private void paint(Flag flag, double end) {
+    /** Words at the left of their flag begin after what stands in their row, and after the staff of a flag above them. */
+    private static double start(List<Flag> placed, int index, double used) {
+        Flag flag = placed.get(index);
+        return placed.subList(0, index).stream()
+                .filter(other -> other.row() < flag.row())
+                .mapToDouble(Flag::x)
+                .reduce(used, Math::max);
+    }
+
+    private void paint(Flag flag) {
         double top = rooms.flagTop(flag.row());
         graphics.setColor(Tone.MARIGOLD.color());
         graphics.setStroke(new BasicStroke(Space.points(1.2)));
         graphics.draw(new Line2D.Double(flag.x(), top, flag.x(), flag.body().getY() - Space.points(3)));
         Mark.NEW.paint(graphics, flag.x() - Space.points(0.5), top, Space.points(FLAG));
-        if (rooms.flagRows() > 0) {
-            double x = flag.x() + Space.points(FLAG + 5);
-            graphics.setFont(Type.SMALL.font());
-            graphics.setColor(Tone.INK.color());
-            graphics.drawString(
-                    Cut.to(flag.words(), metrics(), end - x), (float) x, (float) rooms.flagBaseline(flag.row()));
-        }
+    }
+
+    /** Words stand behind their flag; where only the room before it holds them whole, there. Returns where the flag and they end. */
+    private double paintWords(Flag flag, double start, double end) {
+        double behind = flag.x() + Space.points(FLAG + 5);
+        double before = flag.x() - Space.points(5) - metrics().stringWidth(flag.words());
+        boolean turned = behind + metrics().stringWidth(flag.words()) > end && before >= start + Space.points(4);
+        String words = turned ? flag.words() : Cut.to(flag.words(), metrics(), end - behind);
+        graphics.setFont(Type.SMALL.font());
+        graphics.setColor(Tone.INK.color());
+        graphics.drawString(words, (float) (turned ? before : behind), (float) rooms.flagBaseline(flag.row()));
+        return turned ? behind : behind + metrics().stringWidth(words);
     }
 }

@@ -6,6 +6,7 @@ import java.awt.Graphics;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.IntConsumer;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -166,7 +167,9 @@ final class PreviewTable extends JTable {
             setFont(Type.SMALL_STRONG.font());
             setForeground((used ? Tone.PINE : Tone.MUTED).color());
             setBackground((chosen ? Tone.WASH : Tone.SURFACE).color());
-            setBorder(Space.pad(0.5, IN, 0.5, IN));
+            setBorder(BorderFactory.createCompoundBorder(
+                    BorderFactory.createMatteBorder(0, 0, Space.points(1), 0, Tone.LINE.color()),
+                    Space.pad(0.5, IN, 0.5, IN)));
             return this;
         }
     }
