@@ -220,7 +220,9 @@ final class Items {
                 && work.times().fills()) {
             return true;
         }
-        if (node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET) {
+        if (often.times().fills() && fillsInBracket(node)) {
+            nodes.set(last, bodyOf((Choice) node).get(0));
+        } else if (node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET) {
             bracket(choice, often, words);
         } else if (last == from) {
             nodes.set(last, repeated(List.of(node), often, node.span().to(words)));
@@ -230,6 +232,15 @@ final class Items {
             scope(often, words);
         }
         return true;
+    }
+
+    /** "(2 dc into each st) to end": the bracket says already that it goes round. */
+    private static boolean fillsInBracket(Node node) {
+        return node instanceof Choice choice
+                && choice.habit() == Habit.BARE_BRACKET
+                && bodyOf(choice).size() == 1
+                && bodyOf(choice).get(0) instanceof Work work
+                && work.times().fills();
     }
 
     /** "(dc, inc) x 6" is the bracket; "dc, (inc), repeat 6 times" may be the list. */

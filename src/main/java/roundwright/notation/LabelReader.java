@@ -136,6 +136,9 @@ final class LabelReader {
                     NUMBER,
                     NOW,
                     SPACE,
+                    PETAL,
+                    BASE,
+                    TOP,
                     FOUNDATION -> true;
             case NOTE -> cursor.peek().feature() == Feature.OTHER;
             default -> false;
@@ -184,6 +187,10 @@ final class LabelReader {
         boolean spanned = false;
         while (true) {
             int before = cursor.at;
+            if (plural && cursor.is(Meaning.NUMBER) && cursor.peek().value() == last + 1 && !stepAfterNumber()) {
+                last = cursor.next().value();
+                continue;
+            }
             Token dash = cursor.peek(cursor.is(Meaning.STOP) ? 1 : 0);
             cursor.accept(Meaning.STOP);
             boolean spans = dash.is(Meaning.DASH) || dash.is(Meaning.TO);
@@ -202,6 +209,12 @@ final class LabelReader {
             last = cursor.next().value();
         }
         return Optional.of(new Label(first, last, cursor.since(begin)));
+    }
+
+    /** Whether the number at the cursor says how many of a step: "Rnds 5 6 sc", not "Rnds 5 6 7". */
+    private boolean stepAfterNumber() {
+        Meaning after = cursor.peek(1).meaning();
+        return after.makes() || after == Meaning.IN || after == Meaning.TIMES || after == Meaning.ST;
     }
 
     /** Whether a ring comes within a few words, which only the first round has. */

@@ -58,11 +58,36 @@ final class EntryReader {
             for (Node item = block.getFirstChild(); item != null; item = item.getNext()) {
                 item((ListItem) item, block instanceof OrderedList, depth);
             }
+        } else if (block instanceof BlockQuote && depth < DEEPEST) {
+            for (Node quoted = block.getFirstChild(); quoted != null; quoted = quoted.getNext()) {
+                quoted(quoted, depth + 1);
+            }
         } else if (block instanceof IndentedCodeBlock
                 || block instanceof FencedCodeBlock
                 || block instanceof BlockQuote) {
             passOver(spans(block));
         }
+    }
+
+    /** Of what is quoted, rounds are read; so is a line without the mark of a quotation, which only runs on from one. */
+    private void quoted(Node block, int depth) {
+        if (!(block instanceof Paragraph)) {
+            read(block, depth);
+            return;
+        }
+        for (Span line : spans(block)) {
+            if (LABEL.matcher(line.of(file)).find() || !markedAsQuoted(line)) {
+                add(List.of(line), false, depth);
+            } else {
+                passOver(List.of(line));
+            }
+        }
+        blocks++;
+    }
+
+    private boolean markedAsQuoted(Span line) {
+        int begin = file.lastIndexOf('\n', Math.max(0, line.start() - 1)) + 1;
+        return file.substring(begin, line.start()).indexOf('>') >= 0;
     }
 
     private void passOver(List<Span> lines) {
