@@ -14,6 +14,9 @@ public record Alteration(String text, int cost) {
     private static final int MOST_NUMBERS = 16;
     private static final int STEP = 10;
     private static final int FURTHEST = 6;
+    /** Two figures of a line are each changed by no more than this. */
+    private static final int MOST_MORE = 2;
+
     private static final int SWAP = 28;
     private static final int COUNT = 14;
     private static final int TURNED_ROUND = 4;
@@ -49,6 +52,7 @@ public record Alteration(String text, int cost) {
                 counter(line.text(), token, all);
             }
             together(line.text(), tokens, i, all);
+            further(line.text(), tokens, i, all);
         }
         both(line, tokens, from, writesOne, all);
         return all;
@@ -67,41 +71,128 @@ public record Alteration(String text, int cost) {
                 && token.value() == 2
                 && is(tokens, i + 1, Meaning.STITCH)
                 && is(tokens, i + 2, Meaning.IN)
-                && is(tokens, i + 3, Meaning.NEXT)
-                && is(tokens, i + 4, Meaning.ST);
+                && is(tokens, i + 3, Meaning.NEXT);
         if (increase) {
             Token stitch = tokens.get(i + 1);
             String other = text.substring(stitch.start(), stitch.end()) + "2tog";
+            Token last = tokens.get(is(tokens, i + 4, Meaning.ST) ? i + 4 : i + 3);
+            all.add(new Alteration(replaced(text, token.start(), last.end(), other), SWAP));
+        }
+        boolean decrease = token.is(Meaning.NUMBER)
+                && is(tokens, i + 1, Meaning.TOG)
+                && tokens.get(i + 1).name() != null;
+        if (decrease) {
+            Token tog = tokens.get(i + 1);
+            String stitch = text.substring(tog.start(), tog.end()).replaceFirst("(?i) ?tog$", "");
+            String gap = tog.spaced() ? " " : "";
+            String other = token.value() + gap + stitch + " in next st";
+            all.add(new Alteration(replaced(text, token.start(), tog.end(), other), SWAP));
+        }
+    }
+
+    /** "dc in next st" for "dc in next 3 sts". */
+    private static void further(String text, List<Token> tokens, int i, List<Alteration> all) {
+        boolean one = is(tokens, i, Meaning.NEXT) && is(tokens, i + 1, Meaning.ST) && is(tokens, i - 1, Meaning.IN);
+        int number = is(tokens, i - 3, Meaning.NUMBER) ? tokens.get(i - 3).value() : 0;
+        if (!one || number > 1) {
+            return;
+        }
+        Token noun = tokens.get(i + 1);
+        String word = text.substring(noun.start(), noun.end());
+        String each = number == 1 ? "each of " : "";
+        for (int stitches = 2; stitches <= 4; stitches++) {
+            String place = each + "next " + stitches + " " + word + (word.endsWith("h") ? "es" : "s");
             all.add(new Alteration(
-                    replaced(text, token.start(), tokens.get(i + 4).end(), other), SWAP));
+                    replaced(text, tokens.get(i).start(), noun.end(), place), MISSING + STEP * (stitches - 2)));
         }
     }
 
     private static boolean is(List<Token> tokens, int i, Meaning meaning) {
-        return i < tokens.size() && tokens.get(i).is(meaning);
+        return i >= 0 && i < tokens.size() && tokens.get(i).is(meaning);
     }
 
     private static String replaced(String text, int from, int to, String other) {
         return text.substring(0, from) + other + text.substring(to);
     }
 
-    /** A run and the number of its repeats, both by a little: one slip of the mind, though two figures. */
+    /**
+     * A run and the number of its repeats, or two runs on either side, both by a little: one slip of the mind, though two
+     * figures.
+     */
     private static void both(WrittenLine line, List<Token> tokens, int from, boolean writesOne, List<Alteration> all) {
         for (int t = 0; t < tokens.size(); t++) {
-            for (int r = 0; r < t; r++) {
+            Token second = tokens.get(t);
+            if (!second.is(Meaning.NUMBER) || counts(line, second)) {
+                continue;
+            }
+            for (int r = Math.max(0, t - PAIR + 1); r < t; r++) {
                 Token run = tokens.get(r);
-                Token times = tokens.get(t);
-                boolean pair = run.start() >= from && run.is(Meaning.NUMBER) && times.is(Meaning.NUMBER);
-                if (pair && times(tokens, t) && !times(tokens, r) && !counts(line, run) && t - r < PAIR) {
-                    both(line.text(), run, times, writesOne, all);
+                boolean number =
+                        run.start() >= from && run.is(Meaning.NUMBER) && !times(tokens, r) && !counts(line, run);
+                if (times(tokens, t) && number) {
+                    both(line.text(), run, second, writesOne, all);
+                } else if (times(tokens, t) && run.start() >= from && run.is(Meaning.STITCH) && alone(tokens, r)) {
+                    missing(line.text(), run, second, all);
+                } else if (number && run.value() == second.value() && runs(tokens, r) && runs(tokens, t)) {
+                    mirrored(line.text(), run, middle(tokens, r, t), second, writesOne, all);
+                }
+            }
+        }
+    }
+
+    /** Whether the number says how many stitches there are, and not how many are worked together. */
+    private static boolean runs(List<Token> tokens, int i) {
+        return !is(tokens, i + 1, Meaning.TOG);
+    }
+
+    /** A number left out before a stitch, and the number of its repeats. */
+    private static void missing(String text, Token stitch, Token times, List<Alteration> all) {
+        for (int more = -MOST_MORE; more <= MOST_MORE; more++) {
+            if (more != 0 && times.value() + more > 1) {
+                String later = replaced(text, times, times.value() + more);
+                for (int number = 2; number <= 3; number++) {
+                    String altered = replaced(later, stitch.start(), stitch.start(), number + " ");
+                    all.add(new Alteration(altered, MISSING + STEP * (number - 2 + Math.abs(more)) - 1));
+                }
+            }
+        }
+    }
+
+    /** The one number between two others; null where there is none, or more. */
+    private static Token middle(List<Token> tokens, int first, int second) {
+        Token middle = null;
+        for (int i = first + 1; i < second; i++) {
+            if (tokens.get(i).is(Meaning.NUMBER)) {
+                if (middle != null || times(tokens, i)) {
+                    return null;
+                }
+                middle = tokens.get(i);
+            }
+        }
+        return middle;
+    }
+
+    /** "3 dc, 4 inc, 3 dc" for "2 dc, 5 inc, 2 dc": the runs on both sides, and perhaps what stands between them. */
+    private static void mirrored(
+            String text, Token run, Token middle, Token other, boolean writesOne, List<Alteration> all) {
+        for (int by = -MOST_MORE; by <= MOST_MORE; by++) {
+            if (by == 0 || run.value() + by < 1) {
+                continue;
+            }
+            String last = replaced(text, other, other.value() + by, writesOne);
+            for (int more = middle == null ? 0 : -MOST_MORE; more <= (middle == null ? 0 : MOST_MORE); more++) {
+                if (more == 0 || middle.value() + more > 0) {
+                    String between = more == 0 ? last : replaced(last, middle, middle.value() + more, writesOne);
+                    String altered = replaced(between, run, run.value() + by, writesOne);
+                    all.add(new Alteration(altered, STEP * (Math.abs(by) + Math.abs(more)) + 1));
                 }
             }
         }
     }
 
     private static void both(String text, Token run, Token times, boolean writesOne, List<Alteration> all) {
-        for (int more = -2; more <= 2; more++) {
-            for (int by = -2; by <= 2; by++) {
+        for (int more = -FURTHEST / 2; more <= FURTHEST / 2; more++) {
+            for (int by = -MOST_MORE; by <= MOST_MORE; by++) {
                 boolean changed = more != 0 && by != 0 && run.value() + by > 0 && times.value() + more > 1;
                 if (changed) {
                     String later = replaced(text, times, times.value() + more, writesOne);
@@ -165,6 +256,11 @@ public record Alteration(String text, int cost) {
 
     private static void swap(String text, Token token, List<Alteration> all) {
         String word = text.substring(token.start(), token.end());
+        if (token.is(Meaning.INVDEC)) {
+            boolean shouted = Character.isUpperCase(word.charAt(word.length() - 1));
+            all.add(new Alteration(replaced(text, token.start(), token.end(), shouted ? "INC" : "inc"), SWAP));
+            return;
+        }
         String other = token.is(Meaning.INC)
                 ? word.replace("increase", "decrease")
                         .replace("inc", "dec")
@@ -213,6 +309,9 @@ public record Alteration(String text, int cost) {
         String after = text.substring(token.end());
         boolean single = value == 1 && after.matches("(?i) st(itche)?s\\b.*");
         boolean next = text.substring(0, token.start()).matches("(?i).*\\b(next|the) ");
+        if (value == 1 && next && after.matches("(?i) (sc|dc|hdc|htr|tr)\\b.*")) {
+            return text.substring(0, token.start()) + after.substring(1);
+        }
         if (single) {
             String before = text.substring(0, token.start())
                     .replaceFirst("(?i)\\bin(to)? each of( the)? next $", "in$1$2 next ");

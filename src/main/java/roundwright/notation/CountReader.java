@@ -246,7 +246,7 @@ final class CountReader {
         if (cursor.is(-1, Meaning.SHUT) && !cursor.peek().spaced()) {
             return false;
         }
-        if (line.worked && cursor.is(-1, Meaning.STOP) && listOfCounts()) {
+        if (line.worked && cursor.is(-1, Meaning.STOP) && (listOfCounts() || groupsOf())) {
             return true;
         }
         boolean alone = ends.nothingAfter(1) && (line.worked || !line.ring);
@@ -266,6 +266,15 @@ final class CountReader {
     private boolean listOfCounts() {
         int begin = cursor.at;
         boolean found = figures.read() && figures.parts > 1 && ends.nothingAfter(0);
+        cursor.at = found ? cursor.at : begin;
+        return found;
+    }
+
+    /** ". 4 groups of 3 dc" as the last words. */
+    private boolean groupsOf() {
+        int begin = cursor.at;
+        boolean groups = cursor.is(1, Meaning.PETAL) && (cursor.is(2, Meaning.OF) || ends.nothingAfter(2));
+        boolean found = groups && figures.read() && ends.nothingAfter(0);
         cursor.at = found ? cursor.at : begin;
         return found;
     }

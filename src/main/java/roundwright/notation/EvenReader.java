@@ -126,7 +126,11 @@ final class EvenReader {
         line.rounds = cursor.next().value();
         cursor.skip(Meaning.MORE, Meaning.ROUND);
         int before = cursor.at;
-        cursor.skip(Meaning.OF, Meaning.FILLER, Meaning.WORK, Meaning.IN);
+        cursor.skip(Meaning.OF, Meaning.FILLER, Meaning.WORK, Meaning.IN, Meaning.PLAIN);
+        if (line.worked && cursor.is(-1, Meaning.OF) && cursor.is(Meaning.STITCH)) {
+            cursor.next();
+            return true;
+        }
         boolean plain = !line.worked && cursor.is(Meaning.STITCH) && ends(1);
         if (plain) {
             line.lastName = cursor.next().name();

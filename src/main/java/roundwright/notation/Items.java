@@ -135,6 +135,14 @@ final class Items {
                 && work.times().fills();
     }
 
+    /** Whether the node is one shaping step: a bracket with one straight after another says it in other words. */
+    static boolean shapes(Node node) {
+        if (node instanceof Node.Choice choice) {
+            return shapes(choice.options().get(choice.options().size() - 1));
+        }
+        return node instanceof Work work && work.takes() != work.makes() && work.manner() != Manner.CHAIN;
+    }
+
     /** Whether all are plain stitches. */
     static boolean plain(List<Node> nodes) {
         return nodes.stream().allMatch(node -> node instanceof Work work && work.manner() == Manner.PLAIN);

@@ -56,7 +56,7 @@ final class NoteReader {
             line.features.add(token.feature());
         } else if (token.is(Meaning.MARKER)) {
             line.features.add(Feature.MARKER);
-        } else if (token.is(Meaning.LOST)) {
+        } else if (token.is(Meaning.LOST) && !line.counted) {
             line.hole(token.span());
         }
     }
@@ -173,7 +173,7 @@ final class NoteReader {
                 case OPEN -> depth++;
                 case SHUT -> depth--;
                 case FINISH -> depth = 0;
-                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, COLOUR -> telling = true;
+                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, COLOUR, EVEN -> telling = true;
                 case UNKNOWN -> words = true;
                 case NUMBER -> steps |= cursor.is(place, Meaning.IN) || cursor.is(place, Meaning.COMMA);
                 default -> steps |= token.meaning().makes() || token.is(Meaning.TOG);
@@ -199,7 +199,7 @@ final class NoteReader {
     boolean strangeBracket() {
         for (int place = 1; !cursor.is(place, Meaning.SHUT) && !cursor.is(place, Meaning.FINISH); place++) {
             switch (cursor.peek(place).meaning()) {
-                case NOTE, COUNTSAS, MEASURE, MARKER, NOT, COLOUR -> {
+                case NOTE, COUNTSAS, MEASURE, MARKER, NOT, COLOUR, EVEN, HOLD -> {
                     return false;
                 }
                 default -> {}

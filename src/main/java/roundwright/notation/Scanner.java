@@ -362,6 +362,10 @@ final class Scanner {
             add(Meaning.MEASURE, 0, i + 3);
             return;
         }
+        if (i < length && "\u00b0\u00ba\u00aa".indexOf(text.charAt(i)) >= 0) {
+            add(Meaning.ORDINAL, (int) value, i + 1);
+            return;
+        }
         boolean ordinal = ordinal(value, i);
         add(ordinal ? Meaning.ORDINAL : Meaning.NUMBER, (int) value, ordinal ? i + 2 : i);
     }

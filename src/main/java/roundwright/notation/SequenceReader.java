@@ -1,7 +1,6 @@
 package roundwright.notation;
 
 import java.util.List;
-import roundwright.notation.Node.Manner;
 import roundwright.notation.Node.Note;
 import roundwright.notation.Node.Target;
 import roundwright.notation.Node.Together;
@@ -132,7 +131,8 @@ final class SequenceReader {
             step(token);
             return;
         }
-        if (counted()
+        if (colourMark()
+                || counted()
                 || timesFirst()
                 || evens.spread()
                 || repeated()
@@ -148,6 +148,17 @@ final class SequenceReader {
                 word(token);
             }
         }
+    }
+
+    /** "(B) 6 dc, (A) 2 dc": the yarn of the step that follows. */
+    private boolean colourMark() {
+        int mark = line.yarns.mark();
+        if (mark > 0) {
+            cursor.at += mark;
+            line.features.add(Feature.COLOUR_CHANGE);
+            items.addApart(new Note(cursor.since(cursor.at - mark), Feature.COLOUR_CHANGE));
+        }
+        return mark > 0;
     }
 
     private void word(Token token) {
@@ -180,6 +191,9 @@ final class SequenceReader {
                 if (line.yarns.in()) {
                     cursor.next();
                     items.addApart(notes.colour());
+                } else if (cursor.is(1, Meaning.HOLD) && cursor.peek(1).hold() == Hold.BOTH) {
+                    line.hold = Hold.BOTH;
+                    cursor.at += 2;
                 } else {
                     step(token);
                 }
@@ -396,7 +410,7 @@ final class SequenceReader {
         }
         Place place = cursor.is(Meaning.IN) ? line.places.read() : null;
         Span span = cursor.since(begin);
-        if (!parted && place == null && body.size() == 1 && shapes(items.last()) && shapes(body.get(0))) {
+        if (!parted && place == null && body.size() == 1 && Items.shapes(items.last()) && Items.shapes(body.get(0))) {
             items.nodes.add(new Note(span, Feature.OTHER));
             return;
         }
@@ -411,14 +425,6 @@ final class SequenceReader {
         } else {
             items.add(Items.bracket(span, body));
         }
-    }
-
-    /** Whether the node is one shaping step: a bracket with one straight after another says it in other words. */
-    private static boolean shapes(Node node) {
-        if (node instanceof Node.Choice choice) {
-            return shapes(choice.options().get(choice.options().size() - 1));
-        }
-        return node instanceof Work work && work.takes() != work.makes() && work.manner() != Manner.CHAIN;
     }
 
     private Node together(Span span, List<Node> body, Place place) {

@@ -301,6 +301,7 @@ final class StitchReader {
         core.makes = token.value();
         core.name = token.name() == null ? line.lastName : token.name();
         cursor.skip(Meaning.ST);
+        byOne(core);
         boolean close = !cursor.peek().spaced() && !cursor.peek(1).spaced();
         boolean joined = (cursor.is(Meaning.DASH)
                         || cursor.is(Meaning.NUMBER) && cursor.peek().value() == 1)
@@ -317,11 +318,22 @@ final class StitchReader {
         }
     }
 
+    /** "inc 1 sc in next sc", "dec 1 st over next 2 sts": by how many, which is no number of increases. */
+    private void byOne(StepCore core) {
+        boolean stitch = cursor.is(1, Meaning.STITCH) || cursor.is(1, Meaning.ST);
+        boolean one = cursor.is(Meaning.NUMBER) && cursor.peek().value() == 1 && stitch;
+        if (one && cursor.is(2, Meaning.IN)) {
+            core.name = cursor.is(1, Meaning.STITCH) ? cursor.peek(1).name() : core.name;
+            cursor.at += 2;
+        }
+    }
+
     private void decrease(StepCore core) {
         Token token = cursor.next();
         core.manner = token.is(Meaning.INVDEC) ? Manner.INVISIBLE_DECREASE : Manner.DECREASE;
         core.takes = token.value();
         core.name = token.name() == null ? line.lastName : token.name();
+        byOne(core);
         int before = cursor.at;
         cursor.skip(Meaning.IN, Meaning.THE, Meaning.NEXT);
         boolean every = cursor.accept(Meaning.EACH) && !cursor.is(Meaning.ST);

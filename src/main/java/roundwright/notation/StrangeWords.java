@@ -191,14 +191,16 @@ final class StrangeWords {
             items.addApart(new Note(cursor.since(begin), Feature.OTHER));
             return;
         }
+        boolean item = item(begin);
         boolean among = figure
                 || vague
+                || item && cursor.is(1, Meaning.REPEAT)
                 || counted && !line.counted
                 || goesOn
                 || !items.parted && !items.empty()
                 || !cursor.peek().meaning().parts() && notes.stepAhead(0)
                 || !sentence && (depth > 0 || stepsAhead() || listedBeforeCount());
-        if (among && told(begin)) {
+        if (among && (told(begin) || item)) {
             line.hole(cursor.since(begin));
         } else if (among) {
             line.doubt(cursor.since(begin));
@@ -214,6 +216,14 @@ final class StrangeWords {
                 && cursor.is(Meaning.COMMA)
                 && line.worked
                 && !line.counted;
+    }
+
+    /** Whether one word that nobody knows stands as an item among steps that are repeated: "(dc, flumpet) x 6". */
+    private boolean item(int begin) {
+        Meaning before = cursor.peek(begin - cursor.at - 1).meaning();
+        boolean begins = before == Meaning.COMMA || before == Meaning.OPEN || before == Meaning.STAR;
+        boolean ends = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT) || cursor.is(Meaning.STAR);
+        return begins && ends && cursor.at == begin + 1 && cursor.is(-1, Meaning.UNKNOWN) && !line.counted;
     }
 
     /** Whether the words stand as an item of the list of steps, with the count still to come: "3 sc, wrap (9)". */
@@ -289,7 +299,7 @@ final class StrangeWords {
         for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
             switch (cursor.peek(ahead).meaning()) {
                 case STITCH -> {
-                    if (!joinedTo(ahead - 1)) {
+                    if (!joinedTo(ahead - 1) && !countsAtEnd(ahead)) {
                         return true;
                     }
                 }
@@ -303,6 +313,14 @@ final class StrangeWords {
             }
         }
         return false;
+    }
+
+    /** Whether the stitch is what a number counts that stands as a last sentence: ". 18 sc". */
+    private boolean countsAtEnd(int stitch) {
+        int after = cursor.is(stitch + 1, Meaning.STOP) ? stitch + 2 : stitch + 1;
+        return cursor.is(stitch - 1, Meaning.NUMBER)
+                && cursor.is(stitch - 2, Meaning.STOP)
+                && cursor.is(after, Meaning.FINISH);
     }
 
     /** Whether the mark alone parts two steps, as a comma would. */

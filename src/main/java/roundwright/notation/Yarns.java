@@ -17,6 +17,23 @@ final class Yarns {
         return alone && text.charAt(token.start()) >= 'A' && text.charAt(token.start()) <= 'H';
     }
 
+    /** Words at the cursor that only say which yarn a step is worked with: "(B) 6 dc", "B: 6 dc"; 0 where there are none. */
+    int mark() {
+        int letter = cursor.is(Meaning.OPEN) ? 1 : 0;
+        int end = letter + 1;
+        Token token = cursor.peek(letter);
+        boolean alone = token.end() - token.start() == 1
+                && Character.isUpperCase(text.charAt(token.start()))
+                && !token.meaning().makes()
+                && !token.is(Meaning.TIMES);
+        return alone && cursor.is(end, letter == 1 ? Meaning.SHUT : Meaning.COLON) && step(end + 1) ? end + 1 : 0;
+    }
+
+    private boolean step(int ahead) {
+        boolean number = cursor.is(ahead, Meaning.NUMBER);
+        return cursor.peek(number ? ahead + 1 : ahead).meaning().makes();
+    }
+
     private boolean named(int ahead) {
         return cursor.is(ahead, Meaning.COLOUR) || letter(cursor.peek(ahead));
     }

@@ -42,7 +42,8 @@ final class Mends {
      * The whole line as it might have been meant, the likeliest first.
      *
      * @param below what the round below offers
-     * @param options how the writer's habits were read in the line as it stands; a mend may not rest on other habits
+     * @param options how the writer's habits were read in the line as it stands; a mend may not rest on others, but on those
+     *     that nothing speaks against
      * @param rest the lines after it in its part: mends that they can go on from come first
      */
     List<String> of(WrittenLine line, Below below, int[] options, List<WrittenLine> rest) {
@@ -88,7 +89,7 @@ final class Mends {
     private Interpretation fitting(WrittenLine changed, Below below, int[] options) {
         List<Interpretation> ways = interpreter.ways(changed, changed.counts(), below);
         for (Interpretation way : new ArrayList<>(ways)) {
-            boolean same = java.util.Arrays.equals(way.options(), options);
+            boolean same = way.cost() == 0 || java.util.Arrays.equals(way.options(), options);
             boolean whole = way.stated() >= 0 || line(changed);
             if (same && whole && way.fits()) {
                 return way;
@@ -126,27 +127,5 @@ final class Mends {
             stitches = ways.get(0).makes();
         }
         return broken;
-    }
-
-    /** The last round of a line that is worked on so many stitches; the first that does not fit; null where nobody can say. */
-    private Interpretation worked(WrittenLine line, long stitches) {
-        if (line.reference().isPresent() || !line.doubts().isEmpty()) {
-            return null;
-        }
-        int rounds = line.label().map(label -> label.last() - label.first() + 1).orElse(Math.max(1, line.rounds()));
-        Interpretation way = null;
-        long under = stitches;
-        for (int round = 1; round <= Math.min(FARTHEST, rounds); round++) {
-            List<Interpretation> ways =
-                    interpreter.ways(line, round == rounds ? line.counts() : List.of(), new Below(under, -1, -1));
-            way = ways.isEmpty() ? null : ways.get(0);
-            if (way == null
-                    || !way.fits()
-                    || way.makes() == under && round < rounds && line.counts().isEmpty()) {
-                return way;
-            }
-            under = way.makes();
-        }
-        return way;
     }
 }

@@ -368,6 +368,9 @@ final class PartReader {
             List<WrittenLine.Count> counts = end ? written.counts() : List.of();
             List<Interpretation> ways =
                     Resolver.onlyNotes(line.body()) ? List.of() : interpreter.ways(line, counts, under);
+            if (ways.isEmpty() && !end && under.stitches() < 0) {
+                ways = unchanging(line, under);
+            }
             if (ways.isEmpty()) {
                 return new Checked(worked, List.of(), false, start, under);
             }
@@ -376,6 +379,13 @@ final class PartReader {
             learn(line, ways, under);
         }
         return new Checked(worked, rounds, fits, start, under);
+    }
+
+    /** The first of several rounds on nobody knows how many stitches: where it changes nothing, it has the count of the last. */
+    private List<Interpretation> unchanging(WrittenLine line, Below under) {
+        return interpreter.ways(line, line.counts(), under).stream()
+                .filter(way -> way.fits() && way.takes() == way.makes() && way.stated() >= 0)
+                .toList();
     }
 
     private void learn(WrittenLine line, List<Interpretation> ways, Below under) {
