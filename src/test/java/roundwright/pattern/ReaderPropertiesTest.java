@@ -58,7 +58,9 @@ class ReaderPropertiesTest {
         for (int run = 0; run < RUNS; run++) {
             StringBuilder line = new StringBuilder(random.nextBoolean() ? "R" + (1 + run % 9) + ": " : "");
             for (String word : maker.line(20).split(" ")) {
-                line.append(word).append(random.nextInt(3) == 0 ? "🍓" : " ").append(random.nextInt(4) == 0 ? "𝟏" : "");
+                line.append(word)
+                        .append(random.nextInt(3) == 0 ? "🍓" : " ")
+                        .append(random.nextInt(4) == 0 ? "𝟏" : "");
             }
             for (Line read : read(line.toString())) {
                 for (Problem problem : read.problems()) {

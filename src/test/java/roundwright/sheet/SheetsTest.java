@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundwright.course.Course;
+import roundwright.sheet.content.GroupReports;
 import roundwright.sheet.style.SheetStyle;
 import roundwright.sheet.style.TypeSetting;
 
@@ -160,6 +161,18 @@ class SheetsTest {
         assertTrue(student.contains("could not be checked"), student);
         String teacher = SampleSheets.words(SampleSheets.bytes(sheets, "odd-lesson-1-teacher.pdf"));
         assertTrue(teacher.contains("This line was not understood"), teacher);
+    }
+
+    @Test
+    void theLastPageOfWhoHasCountedNothingSaysNoSum() throws IOException {
+        GroupReports group = SampleSheets.group(LIGHT, List.of("Ines"));
+        GroupReports fresh = new GroupReports(
+                group.name(), group.students(), List.of(), group.sessions(), group.marks(), group.today());
+        List<Sheet> sheets = Sheets.of(SheetOrder.of(LIGHT).forGroup(fresh).only(EnumSet.of(SheetKind.FINISH)));
+        String words = SampleSheets.words(SampleSheets.bytes(sheets, "harbour-light-last-page-01-ines.pdf"));
+        assertTrue(words.contains("In the making"), words);
+        assertFalse(words.contains("0 rounds"), words);
+        assertFalse(words.contains("Learned"), words);
     }
 
     @Test

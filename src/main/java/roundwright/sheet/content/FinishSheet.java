@@ -31,7 +31,7 @@ public final class FinishSheet {
                         style, WORDS.say(whole ? "has-made" : "is-making"), name, WORDS.say("finish-file", name))
                 .kind("keepsake")
                 .landscape();
-        return document.add(Element.styled("p", "maker", student.name()))
+        document.add(Element.styled("p", "maker", student.name()))
                 .add(Element.styled(
                         "p",
                         "piece",
@@ -39,10 +39,15 @@ public final class FinishSheet {
                                 work.course().pattern(),
                                 640,
                                 120,
-                                WORDS.say("piece-picture", standing.rounds().size()))))
-                .add(Element.styled("p", "sum", WORDS.say("finish-sum", rounds, stitches)))
-                .add(Element.styled("p", "learned", WORDS.say("finish-learned", Wording.list(learned(work, standing)))))
-                .add(
+                                WORDS.say("piece-picture", standing.rounds().size()))));
+        if (rounds > 0) {
+            document.add(Element.styled("p", "sum", WORDS.say("finish-sum", rounds, stitches)));
+        }
+        List<String> learned = learned(work, standing);
+        if (!learned.isEmpty()) {
+            document.add(Element.styled("p", "learned", WORDS.say("finish-learned", Wording.list(learned))));
+        }
+        return document.add(
                         Element.styled("p", "signed", WORDS.say("finish-date")),
                         Element.styled("p", "signed", WORDS.say("finish-teacher")))
                 .html();
