@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import roundwright.course.Course;
 import roundwright.sheet.style.Paper;
@@ -64,6 +65,24 @@ class PageBreakTest {
             assertEquals(begins, holding(pages, last), "round " + round + " is split in " + wanted);
         }
         pages.forEach(page -> assertTrue(page.length() > 20, () -> "an empty page among " + pages));
+    }
+
+    /** What stands at the end of a sheet ends at another height in each lesson. */
+    @ParameterizedTest
+    @EnumSource(TypeSetting.class)
+    void everyPageHasWordsAndItsNumber(TypeSetting type) throws IOException {
+        List<Sheet> sheets = Sheets.of(SheetOrder.of(SampleSheets.course("harbour-light.md"))
+                .only(EnumSet.of(SheetKind.STUDENT))
+                .styled(List.of(SheetStyle.PLAIN.typed(type))));
+        for (Sheet sheet : sheets) {
+            List<String> pages = pages(sheet.bytes().get());
+            for (int page = 0; page < pages.size(); page++) {
+                String words = pages.get(page);
+                String number = (page + 1) + " / " + pages.size();
+                assertTrue(words.contains(number), () -> number + " is not on " + words + " of " + sheet.file());
+                assertTrue(words.length() > number.length() + 20, () -> number + " is empty in " + sheet.file());
+            }
+        }
     }
 
     private static List<Integer> holding(List<String> pages, String words) {
