@@ -32,7 +32,8 @@ final class CountReader {
             case DASH, COLON -> dashed();
             case MARK -> cursor.peek().value() == '_' && line.worked && dashed();
             case STAR, STARS -> starred();
-            case ST -> titled();
+            case ST, UNKNOWN -> titled();
+            case ENDING -> endsWith();
             default -> false;
         };
         if (!found) {
@@ -110,9 +111,20 @@ final class CountReader {
         return found;
     }
 
-    /** Over "sts:", "# sts =" before the count. */
+    /** "ends with 18", as the last words. */
+    private boolean endsWith() {
+        cursor.next();
+        cursor.skip(Meaning.WITH);
+        boolean number = line.worked && cursor.is(Meaning.NUMBER) && !unitAhead();
+        return number && figures.read() && ends.nothingAfter(0);
+    }
+
+    /** Over "sts:", "# sts =", "T =" before the count. */
     private boolean overTitle() {
-        boolean title = cursor.is(Meaning.ST) && (cursor.is(1, Meaning.COLON) || cursor.is(1, Meaning.EQUALS));
+        boolean letter = cursor.is(Meaning.UNKNOWN)
+                && cursor.peek().end() - cursor.peek().start() == 1;
+        boolean title = cursor.is(Meaning.ST) && (cursor.is(1, Meaning.COLON) || cursor.is(1, Meaning.EQUALS))
+                || letter && cursor.is(1, Meaning.EQUALS);
         cursor.at += title ? 2 : 0;
         return title;
     }
@@ -243,7 +255,8 @@ final class CountReader {
             return false;
         }
         Meaning after = cursor.peek(1).meaning();
-        if (cursor.is(-1, Meaning.SHUT) && !cursor.peek().spaced()) {
+        boolean title = cursor.is(-2, Meaning.UNKNOWN) && cursor.is(-3, Meaning.OPEN);
+        if (cursor.is(-1, Meaning.SHUT) && !cursor.peek().spaced() && !title) {
             return false;
         }
         if (line.worked && cursor.is(-1, Meaning.STOP) && (listOfCounts() || groupsOf())) {
@@ -296,13 +309,22 @@ final class CountReader {
                 && cursor.peek(mark + 1).spaced();
         boolean colon = mark > 1 && cursor.is(mark, Meaning.COMMA)
                 || (mark > 1 || line.labelled) && cursor.is(mark, Meaning.COLON);
-        boolean ahead = cursor.is(Meaning.NUMBER) && (dash || colon) && !cursor.is(mark + 1, Meaning.FINISH);
+        boolean ahead =
+                cursor.is(Meaning.NUMBER) && (dash || colon || cell(mark)) && !cursor.is(mark + 1, Meaning.FINISH);
         if (ahead) {
             Token number = cursor.next();
             line.counts.add(new Count(number.value(), number.span(), true));
             cursor.at += mark;
         }
         return ahead;
+    }
+
+    /** "3;18;(sc, inc) x 6": whether the number stands between two such marks, as in a table. */
+    private boolean cell(int mark) {
+        Token after = cursor.peek(mark);
+        Token before = cursor.peek(-1);
+        boolean parts = after.is(Meaning.SEMICOLON) || after.is(Meaning.MARK) && after.value() == '|';
+        return parts && before.is(after.meaning()) && before.value() == after.value();
     }
 
     /**

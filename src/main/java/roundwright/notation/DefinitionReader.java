@@ -90,7 +90,12 @@ final class DefinitionReader {
             case EQUALS -> named && !count();
             case COLON -> {
                 boolean listed = cursor.at > words && words == 1 && named && stepAfter();
-                yield listed || words < 4 && abbreviation(words) || unknown && cursor.is(-1, Meaning.SHUT);
+                boolean letter =
+                        words == 1 && cursor.peek(-1).end() - cursor.peek(-1).start() == 1;
+                yield listed
+                        || letter && stepAlone()
+                        || words < 4 && abbreviation(words)
+                        || unknown && cursor.is(-1, Meaning.SHUT);
             }
             case UNKNOWN -> cursor.peek().value() == Lexicon.IS && words < 3 && named && stepAfter();
             default -> false;
@@ -170,7 +175,9 @@ final class DefinitionReader {
             boolean other = step
                     && token.end() - token.start() <= 2
                     && (token.is(Meaning.SPACE) || token.is(Meaning.ST) || token.is(Meaning.MEASURE));
-            if (free || other || token.is(Meaning.SPECIAL)) {
+            boolean shaping =
+                    nameEnd == begin + 1 && token.is(Meaning.STITCH) && entry.meaning() != Meaning.STITCH && step;
+            if (free || other || shaping || token.is(Meaning.SPECIAL)) {
                 vocabulary.define(text.substring(token.start(), token.end()).toLowerCase(java.util.Locale.ROOT), entry);
             }
         }

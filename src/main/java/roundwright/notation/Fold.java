@@ -20,7 +20,7 @@ final class Fold {
             "аa еe оo рp сc хx уy іi ѕs јj кk мm нh тt вb гr пn иu дd ԁd ɡg һh ӏl ıi ɩi οo ρp αa τt νv ιi κk εe χx υu"
                     + " АA ЕE ОO РP СC ХX УY ІI ЅS ЈJ КK МM НH ТT ВB ΟO ΡP ΑA ΤT ΙI ΚK ΕE ΧX ΝN ΒB ΗH ΜM ΖZ ΥY"
                     + " ×x ✕x ✖x ⨯x ⅹx ∗* ＊* ★* ☆* ✱* ✳* ⁎* ✻* †* ‡* ❋* •• –- —- −- ‐- ‑- ‒- ―- ﹣- 〜- ~- „\" “\" ”\" «\" »\" ‘' ’' ′' ´' `'"
-                    + " ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf İi ẞs";
+                    + " ΣΣ ∑Σ łl øo đd ŁL ØO ĐD ßs ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf İi ẞs";
 
     static {
         Arrays.fill(KNOWN, NOT_YET);
@@ -40,6 +40,18 @@ final class Fold {
             }
         }
         return folded;
+    }
+
+    /** The letters from {@code from} to {@code to} as one word, without what means nothing. */
+    static String of(String text, int from, int to) {
+        StringBuilder word = new StringBuilder(to - from);
+        for (int i = from; i < to; i++) {
+            char c = of(text.charAt(i));
+            if (c != NOTHING) {
+                word.append(c);
+            }
+        }
+        return word.toString();
     }
 
     private static char pair(char first, int character) {

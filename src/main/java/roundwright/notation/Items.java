@@ -33,6 +33,12 @@ final class Items {
         parted = false;
     }
 
+    /** Adds a step; the plain stitches of a round that goes on with them already only say so ("inc in every third st, 1 dc in the others"). */
+    void addStep(Node node) {
+        boolean told = filled() && node instanceof Work rest && rest.times().fills() && rest.makes() == 1;
+        add(told ? new Note(node.span(), Feature.OTHER) : node);
+    }
+
     /** "1 dc, dc inc": nobody writes two dc like that, so the second names the increase. */
     private boolean afterPlain(Node node) {
         return parted

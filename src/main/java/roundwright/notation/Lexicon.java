@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.function.BiConsumer;
 
 /** The words of {@code words.txt} as a tree of letters: looking a word up needs no string and no hashing. */
 final class Lexicon {
@@ -47,24 +48,29 @@ final class Lexicon {
 
     private static Lexicon load(String name) {
         Lexicon lexicon = new Lexicon();
+        read(name, lexicon::add);
+        return lexicon;
+    }
+
+    /** Hands on every form of a list of words with what it means. */
+    static void read(String name, BiConsumer<String, Entry> forms) {
         try (InputStream stream = Lexicon.class.getResourceAsStream("/roundwright/notation/" + name);
                 BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             reader.lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(lexicon::addLine);
+                    .forEach(line -> readLine(line, forms));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
-        return lexicon;
     }
 
-    private void addLine(String line) {
+    private static void readLine(String line, BiConsumer<String, Entry> forms) {
         int colon = line.indexOf(':');
         String[] head = line.substring(0, colon).trim().split(" ");
         Entry entry = entry(Meaning.valueOf(head[0]), head.length > 1 ? head[1] : "");
         for (String form : line.substring(colon + 1).split("\\|")) {
             if (!form.isBlank()) {
-                add(form.trim(), entry);
+                forms.accept(form.trim(), entry);
             }
         }
     }

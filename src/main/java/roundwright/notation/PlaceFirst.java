@@ -92,7 +92,7 @@ final class PlaceFirst {
         }
         Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");
         int each = number > 0 ? number : goesOn ? line.lastEach : 0;
-        items.add(new Meant(line, unit, each, false, false, place).node());
+        items.addStep(new Meant(line, unit, each, false, false, place).node());
         worked();
         return true;
     }

@@ -55,7 +55,8 @@ final class RepeatWords {
             overRound();
             return new Often(filled(), false, false, false, false);
         }
-        if (first == Meaning.FOR && (cursor.is(2, Meaning.TIMES) || cursor.is(1, Meaning.COUNTER))) {
+        boolean preposition = first == Meaning.FOR || first == Meaning.OF || first == Meaning.PER;
+        if (preposition && (cursor.is(2, Meaning.TIMES) || cursor.is(1, Meaning.COUNTER))) {
             cursor.next();
             return often(false, false);
         }

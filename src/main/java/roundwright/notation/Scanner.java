@@ -13,6 +13,7 @@ final class Scanner {
     private final String text;
     private final Vocabulary vocabulary;
     private final char[] folded;
+    private final AroundFigures figures;
     private final int length;
     private final List<Token> tokens = new ArrayList<>();
     private int at;
@@ -27,6 +28,7 @@ final class Scanner {
         this.vocabulary = vocabulary;
         this.length = text.length();
         this.folded = Fold.of(text);
+        this.figures = new AroundFigures(text, folded);
         unscore();
         Misprint.mend(folded, text, !vocabulary.isEmpty());
         this.star = repeatedFrom();
@@ -108,11 +110,11 @@ final class Scanner {
         return end > 0;
     }
 
-    private static boolean letter(char c) {
+    static boolean letter(char c) {
         return c >= 'a' && c <= 'z' || c > 0x7f && Character.isLetter(c);
     }
 
-    private static boolean digit(char c) {
+    static boolean digit(char c) {
         return c >= '0' && c <= '9';
     }
 
@@ -141,7 +143,18 @@ final class Scanner {
         if (vocabulary.isEmpty() || end - at == 1 && !markAlone(end)) {
             return null;
         }
-        return vocabulary.get(new String(folded, at, end - at));
+        Lexicon.Entry entry = vocabulary.get(new String(folded, at, end - at));
+        boolean letter = entry != null && end - at == 1 && entry.meaning() == Meaning.ROUND;
+        return letter && !labels(end) ? null : entry;
+    }
+
+    /** Whether a letter that names rounds stands before a number and begins the line or goes on from another round: "T5 à T9". */
+    private boolean labels(int end) {
+        int next = end < length && folded[end] == ' ' ? end + 1 : end;
+        Token before = tokens.isEmpty() ? null : tokens.get(tokens.size() - 1);
+        boolean place =
+                before == null || !before.is(Meaning.NUMBER) && !before.is(Meaning.OPEN) && !before.is(Meaning.COMMA);
+        return place && next < length && digit(folded[next]);
     }
 
     /** Whether a single letter stands as a mark, not as "times" or "a": nothing but a mark or a count comes after it. */
@@ -157,7 +170,7 @@ final class Scanner {
         if (jammed && next > end && folded[next] == 'i' && next + 1 < length && folded[next + 1] == 'n') {
             return true;
         }
-        boolean count = "([{".indexOf(folded[next]) >= 0 && next > end;
+        boolean count = "([{".indexOf(folded[next]) >= 0 && (next > end || jammed && Vocabulary.countAt(text, next));
         boolean letters = letter(folded[next]) && folded[at] != 'x' && folded[at] != 'a';
         return (count || letters || digit(folded[next]) && folded[at] != 'x' || folded[next] == '-') && !afterBracket();
     }
@@ -167,7 +180,8 @@ final class Scanner {
         int size = tokens.size();
         return size > 1
                 && tokens.get(size - 1).is(Meaning.NUMBER)
-                && tokens.get(size - 2).is(Meaning.SHUT);
+                && tokens.get(size - 2).is(Meaning.SHUT)
+                && tokens.stream().anyMatch(token -> token.is(Meaning.OPEN));
     }
 
     /** The longest known phrase from here; an unknown word otherwise. */
@@ -209,7 +223,7 @@ final class Scanner {
             add(Meaning.NUMBER, roman, ownEnd);
         } else if (best == null) {
             unknown(ownEnd);
-        } else if (!compound(best, bestEnd)) {
+        } else if (!(best.meaning() == Meaning.MEASURE && ring(ownEnd)) && !compound(best, bestEnd)) {
             add(best, best.meaning() == Meaning.TOTAL ? overDotOfTotal(bestEnd) : overDot(bestEnd));
         }
     }
@@ -225,10 +239,33 @@ final class Scanner {
         return joined != null;
     }
 
-    /** A word that is in no list: with a letter slipped, or cut in two by a blank. */
+    /** "in a CM": what would be a measure, in capitals and with no number before it, is another language's word. */
+    private boolean ring(int end) {
+        boolean measured = !tokens.isEmpty() && tokens.get(tokens.size() - 1).is(Meaning.NUMBER);
+        Lexicon.Entry other = measured ? null : Kept.capitals(text, at, end);
+        if (other != null) {
+            add(other, end);
+        }
+        return other != null;
+    }
+
+    /** A word that translators leave ("anillo mágico", "pb"), the longer first. */
+    private boolean kept(int end, int nextEnd) {
+        Lexicon.Entry two = nextEnd > end ? Kept.word(text, at, nextEnd) : null;
+        Lexicon.Entry entry = two == null ? Kept.word(text, at, end) : two;
+        if (entry != null) {
+            add(entry, overDot(two == null ? end : nextEnd));
+        }
+        return entry != null;
+    }
+
+    /** A word that is in no list: another language's, with a letter slipped, or cut in two by a blank. */
     private void unknown(int end) {
         int next = end < length && folded[end] == ' ' ? end + 1 : end;
         int nextEnd = next > end ? endOfWord(next) : end;
+        if (kept(end, nextEnd)) {
+            return;
+        }
         Lexicon.Entry joined = nextEnd > next ? Spelling.joined(folded, at, end, next, nextEnd) : null;
         if (joined != null) {
             add(joined, nextEnd);
@@ -354,65 +391,22 @@ final class Scanner {
             i++;
         }
         boolean fraction = i + 1 < length && (folded[i] == '.' || folded[i] == ',') && digit(folded[i + 1]);
-        if (fraction && measured(i + 1, folded[i] == '.')) {
-            add(Meaning.MEASURE, 0, afterDigits(i + 1));
+        if (fraction && figures.measured(i + 1, folded[i] == '.')) {
+            add(Meaning.MEASURE, 0, figures.afterDigits(i + 1));
             return;
         }
         if (clock(i)) {
             add(Meaning.MEASURE, 0, i + 3);
             return;
         }
-        if (i < length && "\u00b0\u00ba\u00aa".indexOf(text.charAt(i)) >= 0) {
-            add(Meaning.ORDINAL, (int) value, i + 1);
-            return;
-        }
-        boolean ordinal = ordinal(value, i);
-        add(ordinal ? Meaning.ORDINAL : Meaning.NUMBER, (int) value, ordinal ? i + 2 : i);
-    }
-
-    private int afterDigits(int from) {
-        int i = from;
-        while (i < length && digit(folded[i])) {
-            i++;
-        }
-        return i;
-    }
-
-    /** Whether the digits from here are the fraction of a measure ("3.5 mm"), not the next number of a list. */
-    private boolean measured(int from, boolean point) {
-        int i = afterDigits(from);
-        while (i < length && folded[i] == ' ') {
-            i++;
-        }
-        return text.startsWith("mm", i)
-                || text.startsWith("cm", i)
-                || point && text.startsWith("in", i) && (i + 2 >= length || !letter(folded[i + 2]));
+        int ordinal = figures.ordinal(value, i);
+        add(ordinal > i ? Meaning.ORDINAL : Meaning.NUMBER, (int) value, ordinal);
     }
 
     /** Whether a colon and two figures at {@code i} make the number a time: "at 4:35". */
     private boolean clock(int i) {
-        boolean figures = i + 2 < length && folded[i] == ':' && digit(folded[i + 1]) && digit(folded[i + 2]);
-        if (!figures || tokens.isEmpty() || i + 3 < length && (digit(folded[i + 3]) || letter(folded[i + 3]))) {
-            return false;
-        }
-        Token before = tokens.get(tokens.size() - 1);
-        return before.is(Meaning.AT) || before.is(Meaning.FROM);
-    }
-
-    private boolean ordinal(long value, int i) {
-        if (i + 2 > length || i + 2 < length && letter(folded[i + 2])) {
-            return false;
-        }
-        String suffix = new String(folded, i, 2);
-        int last = (int) (value % 10);
-        boolean teen = value % 100 / 10 == 1;
-        return switch (suffix) {
-            case "st" -> last == 1 && !teen;
-            case "nd" -> last == 2 && !teen;
-            case "rd" -> last == 3 && !teen;
-            case "th" -> true;
-            default -> false;
-        };
+        Token before = tokens.isEmpty() ? null : tokens.get(tokens.size() - 1);
+        return before != null && (before.is(Meaning.AT) || before.is(Meaning.FROM)) && figures.clock(i);
     }
 
     private void mark(char c) {

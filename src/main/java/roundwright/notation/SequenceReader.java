@@ -4,7 +4,6 @@ import java.util.List;
 import roundwright.notation.Node.Note;
 import roundwright.notation.Node.Target;
 import roundwright.notation.Node.Together;
-import roundwright.notation.Node.Work;
 import roundwright.notation.RepeatWords.Often;
 
 /** Reads a list of steps: the whole line, or what stands between brackets or asterisks. */
@@ -447,9 +446,7 @@ final class SequenceReader {
             if (node instanceof Node.Repeat) {
                 items.dropPlain();
             }
-            boolean told =
-                    items.filled() && node instanceof Work rest && rest.times().fills() && rest.makes() == 1;
-            items.add(told ? new Note(node.span(), Feature.OTHER) : perhapsCount ? orCount(node) : node);
+            items.addStep(perhapsCount ? orCount(node) : node);
             return;
         }
         if (line.places.starts() && places.read()) {

@@ -18,7 +18,10 @@ final class StartReader {
     private final Items items;
     private final StrangeWords strangers;
 
+    private final MagicRingReader rings;
+
     StartReader(Reading line, Items items, StrangeWords strangers) {
+        this.rings = new MagicRingReader(line, items, strangers);
         this.strangers = strangers;
         this.line = line;
         this.cursor = line.cursor;
@@ -28,12 +31,12 @@ final class StartReader {
     /** Reads one such thing at the cursor; false where there is none. */
     boolean read() {
         return switch (cursor.peek().meaning()) {
-            case MAGIC -> magic();
-            case RING -> !line.worked && magic();
-            case YOUHAVE -> !line.worked && line.yarns.ring() && magic();
-            case SPACE -> !line.begun() && line.yarns.loop() && magic();
+            case MAGIC -> rings.read();
+            case RING -> !line.worked && rings.read();
+            case YOUHAVE -> !line.worked && line.yarns.ring() && rings.read();
+            case SPACE -> !line.begun() && line.yarns.loop() && rings.read();
             case CHAIN -> chain();
-            case NUMBER -> cursor.is(1, Meaning.CHAIN) && chain() || cursor.is(1, Meaning.MAGIC) && numberedRing();
+            case NUMBER -> numbered();
             case SLIP -> slip(false);
             case JOIN, CLOSE -> join();
             case FORM -> form();
@@ -43,69 +46,15 @@ final class StartReader {
         };
     }
 
-    /** "MR 6", "magic ring, 6 dc into it". */
-    private boolean magic() {
-        int begin = cursor.at;
-        cursor.next();
-        if (cursor.is(Meaning.INC) || cursor.is(Meaning.DEC)) {
-            line.doubt(cursor.since(begin));
+    /** "3 ch", "6 mr", "1 sl st". */
+    private boolean numbered() {
+        if (cursor.is(1, Meaning.SLIP) && cursor.peek().value() == 1) {
+            cursor.next();
+            boolean joins = slip(false);
+            cursor.at -= joins ? 0 : 1;
+            return joins;
         }
-        line.features.add(Feature.MAGIC_RING);
-        line.ring = true;
-        line.stitches = true;
-        cursor.skip(Meaning.RING, Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
-        boolean named = cursor.is(2, Meaning.STITCH) || cursor.is(2, Meaning.ST);
-        boolean bracket = !line.worked
-                && cursor.is(Meaning.OPEN)
-                && cursor.is(1, Meaning.NUMBER)
-                && (cursor.is(2, Meaning.SHUT) || named && cursor.is(3, Meaning.SHUT));
-        boolean numberAlone = !line.worked
-                && cursor.is(Meaning.NUMBER)
-                && !cursor.peek(1).meaning().makes()
-                && !cursor.is(1, Meaning.TIMES);
-        if (numberAlone || bracket) {
-            strangers.before(begin);
-            ringOf(begin, bracket);
-            return true;
-        }
-        if (line.unplaced != null) {
-            Place ring = new Place();
-            ring.target = Target.RING;
-            line.placeBehind(items, ring);
-        }
-        items.addApart(new Note(cursor.since(begin), Feature.MAGIC_RING));
-        return true;
-    }
-
-    /** "MR 6", "MR (6)", "magic ring (6 dc)": so many stitches into it. */
-    private void ringOf(int begin, boolean bracket) {
-        cursor.accept(Meaning.OPEN);
-        int number = cursor.next().value();
-        if (bracket && cursor.is(Meaning.STITCH)) {
-            line.lastName = cursor.next().name();
-            line.names.add(line.lastName);
-        }
-        cursor.skip(Meaning.ST);
-        if (bracket) {
-            cursor.accept(Meaning.SHUT);
-        }
-        line.worked = true;
-        line.begun = true;
-        items.add(new Work(
-                cursor.since(begin), Manner.PLAIN, line.lastName, 0, 1, Times.of(number), Hold.BOTH, Target.RING, ""));
-    }
-
-    /** "6 mr". */
-    private boolean numberedRing() {
-        int begin = cursor.at;
-        int number = cursor.next().value();
-        cursor.next();
-        line.features.add(Feature.MAGIC_RING);
-        line.ring = true;
-        line.stitches = true;
-        items.add(new Work(
-                cursor.since(begin), Manner.PLAIN, line.lastName, 0, 1, Times.of(number), Hold.BOTH, Target.RING, ""));
-        return true;
+        return cursor.is(1, Meaning.CHAIN) && chain() || cursor.is(1, Meaning.MAGIC) && rings.numbered();
     }
 
     /** "ch 3" before any stitch starts the round, or is a foundation. */

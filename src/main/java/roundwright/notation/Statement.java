@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
     /** How lists of what a pattern uses begin. */
     private static final Pattern LIST = Pattern.compile(
-            "\\W*((abbreviations?|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment)\\b[^0-9]{0,20}:"
+            "\\W*((abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment)\\b[^0-9]{0,20}:"
                     + "|(abbreviations|glossary|stitches used|materials|gauge|tension|measurements|finished size|supplies|notions)\\b)",
             Pattern.CASE_INSENSITIVE);
 

@@ -108,6 +108,15 @@ final class StepNumber {
         return false;
     }
 
+    /** Whether several words that nobody knows stand between the label and the step: then a number without a stitch is none. */
+    boolean strangeBefore() {
+        int strange = 0;
+        for (int place = line.body - cursor.at; place < 0; place++) {
+            strange += cursor.is(place, Meaning.UNKNOWN) ? 1 : 0;
+        }
+        return strange > 1;
+    }
+
     private static boolean shapes(Meaning meaning) {
         return meaning == Meaning.INC || meaning == Meaning.DEC || meaning == Meaning.INVDEC;
     }

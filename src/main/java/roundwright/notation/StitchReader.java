@@ -120,7 +120,7 @@ final class StitchReader {
 
     /** "3 in next st": the number stands for the stitch too; "1 st in each". */
     private boolean any(StepCore core, int number) {
-        if (number == 0) {
+        if (number == 0 || !line.worked && numbers.strangeBefore()) {
             return false;
         }
         core.name = line.lastName;
@@ -310,7 +310,13 @@ final class StitchReader {
             cursor.next();
             core.name = cursor.next().name();
         }
+        boolean named = cursor.is(Meaning.OF) && cursor.is(1, Meaning.STITCH);
+        if (named) {
+            cursor.next();
+            core.name = cursor.next().name();
+        }
         core.stitchAfter = token.name() == null
+                && !named
                 && cursor.is(Meaning.STITCH)
                 && !cursor.peek(1).is(Meaning.NUMBER);
         if (core.stitchAfter) {

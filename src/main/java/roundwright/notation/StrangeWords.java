@@ -127,6 +127,7 @@ final class StrangeWords {
         boolean wants = switch (last) {
             case AND, OF, FROM, BETWEEN, TO -> true;
             case STAR -> cursor.is(-2, Meaning.FROM) && !line.begun();
+            case NEXT -> cursor.is(-2, Meaning.THE) && items.alone();
             default -> false;
         };
         if (wants && !line.counted && line.worked) {

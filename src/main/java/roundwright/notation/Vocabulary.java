@@ -17,6 +17,8 @@ public final class Vocabulary {
             "w", new Lexicon.Entry(Meaning.INC, 3, null, Hold.BOTH, null),
             "m", new Lexicon.Entry(Meaning.DEC, 3, null, Hold.BOTH, null));
 
+    private static final int SHORTEST_PLURAL = 3;
+
     private final Map<String, Lexicon.Entry> words = new HashMap<>();
 
     private boolean numbersAlone;
@@ -34,13 +36,31 @@ public final class Vocabulary {
         return words.isEmpty();
     }
 
-    /** What a word (lower case) means in this pattern; null where the pattern does not define it. */
+    /** What a word (folded) means in this pattern, one or several of it; null where the pattern does not define it. */
     Lexicon.Entry get(String word) {
-        return words.get(word);
+        Lexicon.Entry entry = words.get(word);
+        boolean several = entry == null && word.length() > SHORTEST_PLURAL && word.endsWith("s");
+        if (!several) {
+            return entry;
+        }
+        Lexicon.Entry one = words.get(word.substring(0, word.length() - 1));
+        return one == null && word.endsWith("es") ? words.get(word.substring(0, word.length() - 2)) : one;
     }
 
     void define(String word, Lexicon.Entry entry) {
-        words.put(word, entry);
+        words.put(Fold.of(word, 0, word.length()), entry);
+    }
+
+    /** Whether a word (lower case) may be a writer's name of a round: a letter, or a word without a meaning in the trade. */
+    public static boolean mayLabel(String word) {
+        return word.length() == 1
+                ? !word.equals("x")
+                : Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
+    }
+
+    /** Takes a word for this writer's name of a round, as it stands before or after its number. */
+    public void defineLabel(String word) {
+        define(word, new Lexicon.Entry(Meaning.ROUND, 0, null, null, null));
     }
 
     /** Whether a word (lower case) may be a writer's own for a stitch: it has no meaning in the trade, or that of a loop. */
@@ -67,12 +87,23 @@ public final class Vocabulary {
     public static boolean looksMarked(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            boolean small = c == 'v' && i > 0 && Character.isDigit(text.charAt(i - 1));
+            boolean jammed = i > 0 && Character.isDigit(text.charAt(i - 1));
+            boolean small = jammed && (c == 'v' || c == 'a' && i > 1 && "( ,".indexOf(text.charAt(i - 2)) >= 0);
             if ((c == 'V' || c == 'A' || c == 'X' || small) && alone(text, i)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether nothing but a number stands in a bracket that opens here: "6V(12)". */
+    static boolean countAt(String text, int open) {
+        int at = open + 1;
+        while (at < text.length() && Character.isDigit(text.charAt(at))) {
+            at++;
+        }
+        boolean opens = open < text.length() && "([{\uff08".indexOf(text.charAt(open)) >= 0;
+        return opens && at > open + 1 && at < text.length() && ")]}\uff09".indexOf(text.charAt(at)) >= 0;
     }
 
     private static boolean alone(String text, int i) {
@@ -83,7 +114,7 @@ public final class Vocabulary {
                 Character.isDigit(before) && further != ')' && !(further == ' ' && i > 2 && text.charAt(i - 3) == ')');
         boolean opened = before == '(' || before == ',' || before == ' ' && further == ',';
         boolean bracket = after == ' ' && i + 2 < text.length() && "([{*".indexOf(text.charAt(i + 2)) >= 0;
-        boolean listed = ",)*".indexOf(after) >= 0;
+        boolean listed = ",)*".indexOf(after) >= 0 || jammed && countAt(text, after == ' ' ? i + 2 : i + 1);
         boolean named = before == '(' && after == ')';
         return jammed && (listed || after == ' ' && !bracket) || opened && listed && !named;
     }

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import roundwright.notation.Habit;
+import roundwright.notation.Kept;
 import roundwright.notation.LineReader;
 import roundwright.notation.Statement;
 import roundwright.notation.Vocabulary;
@@ -27,17 +28,23 @@ final class Statements {
     void readAll(List<PartText> parts) {
         int marked = 0;
         CountNoun noun = new CountNoun();
+        LabelWords labels = new LabelWords();
+        Kept kept = new Kept();
         for (PartText part : parts) {
             if (LeadingNumbers.runOn(part)) {
                 vocabulary.defineNumbersAlone();
             }
             for (SourceLine line : part.lines()) {
-                read(line);
+                labels.see(line.text());
+                kept.see(line.text());
                 noun.see(line.text());
                 marked += Vocabulary.looksMarked(line.text()) ? 1 : 0;
             }
         }
+        labels.define(vocabulary);
+        parts.forEach(part -> part.lines().forEach(this::read));
         noun.word().ifPresent(vocabulary::defineCountNoun);
+        kept.define(vocabulary);
         if (marked >= MARKED_LINES) {
             vocabulary.defineMarks();
         }

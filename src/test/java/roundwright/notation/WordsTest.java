@@ -14,13 +14,29 @@ import org.junit.jupiter.api.Test;
 
 /** The list of words: what stands in it twice with two meanings would have the first, and nobody would know. */
 class WordsTest {
-    private static final Path WORDS = Path.of("src/main/resources/roundwright/notation/words.txt");
+    private static final Path FOLDER = Path.of("src/main/resources/roundwright/notation");
+
+    private final Map<String, String> meanings = new HashMap<>();
+    private final List<String> twice = new ArrayList<>();
 
     @Test
     void noFormHasTwoMeanings() throws IOException {
-        Map<String, String> meanings = new HashMap<>();
-        List<String> twice = new ArrayList<>();
-        for (String line : Files.readAllLines(WORDS)) {
+        read("words.txt");
+        assertEquals(List.of(), twice);
+        assertTrue(meanings.size() > 1000, meanings.size() + " forms");
+    }
+
+    @Test
+    void noWordOfAnotherLanguageIsOneOfTheTradeButThoseThatAreMarked() throws IOException {
+        read("words.txt");
+        int trade = meanings.size();
+        read("kept.txt");
+        assertEquals(List.of(), twice);
+        assertTrue(meanings.size() > trade + 200, meanings.size() - trade + " forms");
+    }
+
+    private void read(String name) throws IOException {
+        for (String line : Files.readAllLines(FOLDER.resolve(name))) {
             if (line.isBlank() || line.startsWith("#")) {
                 continue;
             }
@@ -32,7 +48,5 @@ class WordsTest {
                 }
             }
         }
-        assertEquals(List.of(), twice);
-        assertTrue(meanings.size() > 1000, meanings.size() + " forms");
     }
 }
