@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import roundwright.group.Attendance;
 import roundwright.group.CountReport;
 import roundwright.group.Enrolment;
@@ -19,7 +18,6 @@ import roundwright.group.Session;
 import roundwright.group.SessionId;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
-import roundwright.store.FiledReport;
 
 /** A group as it stood at one moment: its students, sessions, register, reports and notes. Never changes. */
 public final class GroupView {
@@ -34,8 +32,8 @@ public final class GroupView {
     private final List<Student> students;
     private final Map<StudentId, Integer> places = new HashMap<>();
     private final List<Session> sessions;
-    private final List<CountReport> reports;
-    private final Map<StudentId, List<CountReport>> reportsByStudent;
+    private final int reportCount;
+    private volatile List<CountReport> reports;
 
     GroupView(Group group, GroupShelf shelf, Map<Object, Student> everyone) {
         this.group = group;
@@ -49,11 +47,7 @@ public final class GroupView {
                 .sorted(Comparator.comparing(Session::date)
                         .thenComparing(session -> session.id().value()))
                 .toList();
-        this.reports = shelf.reports().values().stream()
-                .map(FiledReport::report)
-                .sorted(Comparator.comparingLong(CountReport::sequence))
-                .toList();
-        this.reportsByStudent = reports.stream().collect(Collectors.groupingBy(CountReport::student));
+        this.reportCount = shelf.reports().size();
     }
 
     public GroupId id() {
@@ -94,16 +88,29 @@ public final class GroupView {
 
     /** Every report of every student as they were entered, those that were taken back too. */
     public List<CountReport> reports() {
-        return reports;
+        List<CountReport> known = reports;
+        if (known == null) {
+            known = shelf.reports()
+                    .all()
+                    .sorted(Comparator.comparingLong(CountReport::sequence))
+                    .toList();
+            reports = known;
+        }
+        return known;
+    }
+
+    /** How many reports there are, those that were taken back too. */
+    public int reportCount() {
+        return reportCount;
     }
 
     /** The reports of one student as they were entered, those that were taken back too. */
     public List<CountReport> reports(StudentId student) {
-        return reportsByStudent.getOrDefault(student, List.of());
+        return shelf.reports().of(student);
     }
 
     public Optional<CountReport> report(long sequence) {
-        return Optional.ofNullable(shelf.reports().get(sequence)).map(FiledReport::report);
+        return shelf.reports().find(sequence);
     }
 
     public Optional<String> note(StudentId student, String part, int round) {
@@ -136,7 +143,7 @@ public final class GroupView {
     }
 
     boolean sameAs(GroupView other) {
-        return group.equals(other.group) && shelf.equals(other.shelf);
+        return group.equals(other.group) && shelf.sameAs(other.shelf);
     }
 
     GroupShelf shelf() {

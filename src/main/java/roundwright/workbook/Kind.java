@@ -65,7 +65,8 @@ record Kind<V>(
 
     static final Kind<FiledReport> REPORT = new Kind<>(
             Store::reports,
-            (draft, filed) -> draft.group(filed.group()).reports(),
+            (draft, filed) ->
+                    draft.group(filed.group()).reports().toChange(filed.report().student()),
             filed -> filed.report().sequence(),
             Change.OfCount::of);
 

@@ -25,7 +25,8 @@ final class Numbers {
         sessions = after(
                 view.groups().stream().flatMap(group -> group.sessions().stream()),
                 session -> session.id().value());
-        reports = after(view.groups().stream().flatMap(group -> group.reports().stream()), CountReport::sequence);
+        reports = after(
+                view.groups().stream().flatMap(group -> group.shelf().reports().all()), CountReport::sequence);
     }
 
     /** Hands out nothing any more that another state of the file has. */
