@@ -1,13 +1,16 @@
 package roundwright.desktop.counts;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
+import roundwright.desktop.desk.OpenCourse;
 import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Standing;
 import roundwright.group.Student;
 import roundwright.wording.Wording;
+import roundwright.workbook.GroupView;
 
 /** Students down, rounds across. */
 final class CountsModel extends AbstractTableModel {
@@ -17,6 +20,8 @@ final class CountsModel extends AbstractTableModel {
     private transient List<Student> rows = List.of();
     private transient List<RoundPlace> columns = List.of();
     private transient List<Standing> standings = List.of();
+    private transient Optional<OpenCourse> course = Optional.empty();
+    private transient Optional<GroupView> group = Optional.empty();
 
     CountsModel(CountsPresenter presenter) {
         this.presenter = presenter;
@@ -28,21 +33,34 @@ final class CountsModel extends AbstractTableModel {
      * which it does not tell.
      */
     boolean refresh() {
-        List<Student> rowsBefore = rows;
         List<RoundPlace> columnsBefore = columns;
-        List<Standing> standingsBefore = standings;
-        rows = presenter.rows();
         columns = presenter.columns();
+        boolean others = !columns.equals(columnsBefore);
+        if (!isOf(presenter.course(), presenter.group())) {
+            takeIn(others);
+        }
+        return others;
+    }
+
+    private boolean isOf(Optional<OpenCourse> courseNow, Optional<GroupView> groupNow) {
+        return course.orElse(null) == courseNow.orElse(null) && group.orElse(null) == groupNow.orElse(null);
+    }
+
+    private void takeIn(boolean silently) {
+        List<Student> rowsBefore = rows;
+        List<Standing> standingsBefore = standings;
+        course = presenter.course();
+        group = presenter.group();
+        rows = presenter.rows();
         standings = rows.stream().map(presenter::standing).toList();
-        if (!columns.equals(columnsBefore)) {
-            return true;
+        if (silently) {
+            return;
         }
         if (!rows.equals(rowsBefore)) {
             fireTableDataChanged();
         } else {
             tellOfCounts(standingsBefore);
         }
-        return false;
     }
 
     private void tellOfCounts(List<Standing> before) {

@@ -132,20 +132,31 @@ public final class CountsPage extends JPanel implements FirstFocus, TwoSteps {
     /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
     private void changed(Set<Matter> matters) {
         if (desk.choice().page() == Page.COUNTS && !Matter.ASIDE.containsAll(matters)) {
-            refresh();
+            if (Matter.CHOICE.containsAll(matters)) {
+                follow();
+            } else {
+                refresh();
+            }
         }
     }
 
-    private void refresh() {
+    /** Another count is chosen: other rounds may be shown, and nothing else changes but what was chosen and what is. */
+    private void follow() {
         heading.setText(presenter.heading());
         subheading.setText(presenter.subheading());
+        table.follow();
+        names.follow();
+        detail.ifPresent(DetailCard::refresh);
+    }
+
+    private void refresh() {
         String log = presenter.fromLastTime();
         before.setText(log);
         before.setVisible(!log.isEmpty());
         onward.show(presenter.onward().ordinal());
         table.refresh();
         names.refresh();
-        detail.ifPresent(DetailCard::refresh);
+        follow();
         boolean people = !desk.students().isEmpty();
         JComponent wanted = people ? both : empty();
         if (wanted.getParent() != this) {

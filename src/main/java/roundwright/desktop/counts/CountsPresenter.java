@@ -66,6 +66,14 @@ public final class CountsPresenter {
         return part.subList(from, Math.min(part.size(), from + WINDOW));
     }
 
+    Optional<OpenCourse> course() {
+        return desk.course();
+    }
+
+    Optional<GroupView> group() {
+        return desk.group();
+    }
+
     public List<Student> rows() {
         return desk.students();
     }

@@ -23,6 +23,7 @@ final class CountsTable extends JTable {
     private final transient CountsPresenter presenter;
     private final transient CountsModel model;
     private boolean low;
+    private int headed = -1;
 
     CountsTable(CountsPresenter presenter) {
         super(new CountsModel(presenter));
@@ -91,15 +92,26 @@ final class CountsTable extends JTable {
 
     private void shown(Runnable change) {
         change.run();
-        refresh();
+        showChosen();
     }
 
-    /** Takes in what has changed, and keeps the chosen cell in sight. */
+    /** Takes in what has changed. */
     void refresh() {
+        follow();
+        getTableHeader().repaint();
+    }
+
+    /** Another cell may be chosen, and with it other rounds. */
+    void follow() {
         if (model.refresh()) {
             model.fireTableStructureChanged();
             dress();
         }
+        showChosen();
+    }
+
+    /** Keeps the chosen cell in sight. */
+    private void showChosen() {
         int row = presenter.chosenRow();
         int column = presenter.chosenColumn();
         if (row >= 0 && column >= 0 && row < getRowCount() && column < getColumnCount()) {
@@ -111,7 +123,10 @@ final class CountsTable extends JTable {
             // what is being typed stands there
             repaint(getCellRect(row, column, true));
         }
-        getTableHeader().repaint();
+        if (column != headed) {
+            headed = column;
+            getTableHeader().repaint();
+        }
     }
 
     /** With little height the rows are low, so that more students are seen. */

@@ -1,9 +1,12 @@
 package roundwright.desktop.counts;
 
+import java.util.Optional;
 import roundwright.desktop.action.Deed;
 import roundwright.desktop.action.Deeds;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.insight.Insights;
+import roundwright.desktop.insight.StudentInsights;
 import roundwright.desktop.look.Mark;
 import roundwright.desktop.look.MarkIcon;
 import roundwright.desktop.look.PageCard;
@@ -14,6 +17,7 @@ import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.look.WrittenLine;
+import roundwright.group.Student;
 import roundwright.wording.Wording;
 
 /** The card beside the counts: the chosen count, what stands below it, what was said of it before. */
@@ -22,8 +26,23 @@ final class DetailCard extends PageCard {
 
     private final transient Desk desk;
     private final transient Insights insights;
-    private final transient Deeds deeds;
     private final Stack body;
+    private final Wrap buttons = new Wrap(1);
+    private transient Shown shown = new Shown(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** What the card shows; an explanation is the same only while it has not been worked out anew. */
+    private record Shown(
+            Optional<OpenCourse> course,
+            Optional<Student> student,
+            Optional<CountDetail> detail,
+            Optional<StudentInsights> known) {
+        boolean sameAs(Shown other) {
+            return course.orElse(null) == other.course.orElse(null)
+                    && student.equals(other.student)
+                    && detail.equals(other.detail)
+                    && known.orElse(null) == other.known.orElse(null);
+        }
+    }
 
     DetailCard(Desk desk, Insights insights, Deeds deeds) {
         this(desk, insights, deeds, new Stack());
@@ -33,19 +52,38 @@ final class DetailCard extends PageCard {
         super(body);
         this.desk = desk;
         this.insights = insights;
-        this.deeds = deeds;
         this.body = body;
+        buttons.add(deeds.button(Deed.NOTE));
+        buttons.add(deeds.button(Deed.EDIT_STUDENT));
+        show(shown);
         refresh();
     }
 
     void refresh() {
+        Shown now = new Shown(
+                desk.course(),
+                desk.student(),
+                CountDetail.of(desk),
+                desk.student().flatMap(student -> insights.of(student.id())));
+        if (!now.sameAs(shown)) {
+            show(now);
+        }
+    }
+
+    private void show(Shown now) {
+        shown = now;
         body.removeAll();
-        CountDetail.of(desk).ifPresentOrElse(this::show, () -> body.below(0, Prose.muted(WORDS.say("detail-none"))));
+        now.detail()
+                .ifPresentOrElse(
+                        detail -> show(detail, now.known()),
+                        () -> body.below(0, Prose.muted(WORDS.say("detail-none"))));
+        buttons.setVisible(now.detail().isPresent());
+        body.below(3, buttons);
         body.revalidate();
         repaint();
     }
 
-    private void show(CountDetail detail) {
+    private void show(CountDetail detail, Optional<StudentInsights> known) {
         Wrap head = body.below(0, new Wrap(0.75));
         head.add(Text.heading(detail.headline()));
         if (detail.cell().state().off()) {
@@ -55,12 +93,10 @@ final class DetailCard extends PageCard {
         if (!detail.line().isEmpty()) {
             body.below(1.5, new WrittenLine(detail.line()));
         }
-        desk.student()
-                .flatMap(student -> insights.of(student.id()))
-                .ifPresent(known -> detail.cell()
-                        .current()
-                        .flatMap(known::of)
-                        .ifPresent(insight -> body.below(2.5, new InsightSection(desk, insight, known))));
+        known.ifPresent(insights -> detail.cell()
+                .current()
+                .flatMap(insights::of)
+                .ifPresent(insight -> body.below(2.5, new InsightSection(desk, insight, insights))));
         if (!detail.history().isEmpty()) {
             body.below(3, Prose.heading(WORDS.say("history")));
             detail.history().forEach(said -> body.below(0.75, Prose.body(said)));
@@ -69,9 +105,6 @@ final class DetailCard extends PageCard {
             body.below(3, Prose.heading(WORDS.say("note")));
             body.below(0.75, Prose.body(detail.note()));
         }
-        Wrap buttons = body.below(3, new Wrap(1));
-        buttons.add(deeds.button(Deed.NOTE));
-        buttons.add(deeds.button(Deed.EDIT_STUDENT));
     }
 
     private static Text difference(CountDetail detail) {

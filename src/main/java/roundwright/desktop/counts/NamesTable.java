@@ -14,10 +14,13 @@ final class NamesTable extends JTable {
     private static final double WIDTH = 176;
     private static final double NARROW = 128;
 
+    private final transient CountsPresenter presenter;
+    private int chosen = -1;
     private boolean narrow;
 
     NamesTable(CountsPresenter presenter) {
         super(new Model(presenter));
+        this.presenter = presenter;
         setDefaultRenderer(Student.class, new StudentCellView(presenter));
         setShowGrid(false);
         setIntercellSpacing(new Dimension(0, 0));
@@ -30,6 +33,16 @@ final class NamesTable extends JTable {
     void refresh() {
         ((Model) getModel()).refresh();
         repaint();
+    }
+
+    /** Another student may be chosen. */
+    void follow() {
+        int now = presenter.chosenRow();
+        if (now != chosen) {
+            repaint(getCellRect(chosen, 0, true));
+            repaint(getCellRect(now, 0, true));
+            chosen = now;
+        }
     }
 
     /** With little width only the names have room. */

@@ -24,4 +24,7 @@ public enum Matter {
 
     /** What changes nothing that a page shows. */
     public static final Set<Matter> ASIDE = Set.of(HISTORY, NOTICE);
+
+    /** What is chosen among the same things. */
+    public static final Set<Matter> CHOICE = Set.of(PLACE, STUDENT);
 }

@@ -3,12 +3,11 @@ package roundwright.desktop.insight;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import roundwright.course.Course;
@@ -39,7 +38,8 @@ public final class Insights {
     private final Work picturing;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private final Map<StudentId, StudentInsights> known = new HashMap<>();
-    private final Set<StudentId> underWay = new HashSet<>();
+    private final AtomicReference<Wanted> wanted = new AtomicReference<>();
+    private Optional<Wanted> asked = Optional.empty();
     private Optional<Seen> seen = Optional.empty();
     private boolean looking;
 
@@ -50,9 +50,27 @@ public final class Insights {
         }
 
         int reportsSince(GroupView now) {
-            return Math.abs(now.reports().size() - group.reports().size());
+            return Math.abs(now.reportCount() - group.reportCount());
         }
     }
+
+    /** A student whose reports are to be explained, by what a picture of the group says of them. */
+    private record Wanted(Course course, StudentId student, List<CountReport> reports, Optional<Seen> by) {
+        boolean sameAs(Wanted other) {
+            return course == other.course
+                    && student.equals(other.student)
+                    && reports == other.reports
+                    && by.orElse(null) == other.by.orElse(null);
+        }
+
+        StudentInsights explained() {
+            Rates rates = by.orElseThrow().picture().rates(student).rates();
+            return StudentInsights.of(course, student, reports, rates);
+        }
+    }
+
+    /** What has been worked out for whom. */
+    private record Explained(Wanted wanted, StudentInsights insights) {}
 
     public Insights(Desk desk, Work thinking) {
         this.desk = desk;
@@ -82,7 +100,7 @@ public final class Insights {
         if (found != null && found.reports().equals(reports)) {
             return Optional.of(found);
         }
-        workOut(student, reports, picture.get().rates(student).rates());
+        workOut(new Wanted(picture.get().course(), student, reports, seen));
         return Optional.ofNullable(known.get(student))
                 .filter(worked -> worked.reports().equals(reports));
     }
@@ -138,19 +156,25 @@ public final class Insights {
         return new Seen(group, GroupPicture.of(course, group.students(), standing, group.sessions(), marks, today));
     }
 
-    private void workOut(StudentId student, List<CountReport> reports, Rates rates) {
-        if (!underWay.add(student)) {
+    /** Explains what is wanted now; who was wanted before and has not been begun is asked for again when somebody looks there. */
+    private void workOut(Wanted now) {
+        if (asked.filter(now::sameAs).isPresent()) {
             return;
         }
-        Course course = desk.course().orElseThrow().course();
-        List<CountReport> copy = new ArrayList<>(reports);
-        Optional<Seen> by = seen;
-        think(explaining, () -> StudentInsights.of(course, student, copy, rates), result -> {
-            underWay.remove(student);
-            if (seen.equals(by)) {
-                known.put(student, result);
-            }
-        });
+        asked = Optional.of(now);
+        if (wanted.getAndSet(now) == null) {
+            think(explaining, this::explainWanted, result -> {
+                asked = asked.filter(last -> !last.sameAs(result.wanted()));
+                if (seen.orElse(null) == result.wanted().by().orElse(null)) {
+                    known.put(result.wanted().student(), result.insights());
+                }
+            });
+        }
+    }
+
+    private Explained explainWanted() {
+        Wanted now = wanted.getAndSet(null);
+        return new Explained(now, now.explained());
     }
 
     /** What to do with a result on the event thread. */
@@ -173,7 +197,7 @@ public final class Insights {
 
             @Override
             public void failed(Exception failure) {
-                underWay.clear();
+                asked = Optional.empty();
                 looking = false;
                 desk.tell(String.valueOf(failure.getMessage()));
             }

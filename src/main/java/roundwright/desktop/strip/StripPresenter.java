@@ -15,6 +15,8 @@ import roundwright.group.RoundPlace;
 import roundwright.group.RoundStanding;
 import roundwright.group.Standing;
 import roundwright.group.Student;
+import roundwright.group.StudentId;
+import roundwright.workbook.GroupView;
 
 /** What the strip shows of the desk. */
 public final class StripPresenter {
@@ -23,6 +25,26 @@ public final class StripPresenter {
     private StripPiece piece = new StripPiece(List.of(), List.of());
     private Map<Integer, List<String>> flags = Map.of();
     private Map<RoundPlace, Integer> columns = Map.of();
+    private StripMarks marks = StripMarks.NONE;
+    private Optional<MarkedFor> markedFor = Optional.empty();
+
+    /** What the marks follow from; a course and a group are the same only while nothing in them has changed. */
+    private record MarkedFor(
+            Optional<OpenCourse> course,
+            Optional<GroupView> group,
+            int lesson,
+            boolean hidden,
+            Optional<StudentId> named,
+            Set<RoundPlace> troubles) {
+        boolean sameAs(MarkedFor other) {
+            return course.orElse(null) == other.course.orElse(null)
+                    && group.orElse(null) == other.group.orElse(null)
+                    && lesson == other.lesson
+                    && hidden == other.hidden
+                    && named.equals(other.named)
+                    && troubles.equals(other.troubles);
+        }
+    }
 
     public StripPresenter(Desk desk) {
         this.desk = desk;
@@ -53,20 +75,35 @@ public final class StripPresenter {
         return found;
     }
 
-    /** What lies on the piece now. */
+    /** What lies on the piece now: the same marks for as long as nothing of it has changed. */
     public StripMarks marks(Set<RoundPlace> troubles) {
         piece();
+        boolean hidden = Names.hidden(desk);
+        MarkedFor now = new MarkedFor(
+                desk.course(),
+                desk.group(),
+                desk.lesson().map(Lesson::number).orElse(0),
+                hidden,
+                hidden ? desk.choice().student() : Optional.empty(),
+                troubles);
+        if (markedFor.filter(now::sameAs).isEmpty()) {
+            markedFor = Optional.of(now);
+            marks = marks(now);
+        }
+        return marks;
+    }
+
+    private StripMarks marks(MarkedFor now) {
         Map<Integer, List<String>> students = new LinkedHashMap<>();
-        desk.course()
+        now.course()
                 .ifPresent(open -> desk.students()
                         .forEach(student -> place(student)
                                 .map(columns::get)
                                 .ifPresent(column -> students.computeIfAbsent(column, absent -> new ArrayList<>())
                                         .add(Names.of(student, desk)))));
         Set<Integer> wrong = new java.util.HashSet<>();
-        troubles.forEach(place -> wrong.add(columns.getOrDefault(place, 0)));
-        return new StripMarks(
-                flags, students, wrong, desk.lesson().map(Lesson::number).orElse(0));
+        now.troubles().forEach(place -> wrong.add(columns.getOrDefault(place, 0)));
+        return new StripMarks(flags, students, wrong, now.lesson());
     }
 
     /** Where a student is: the round being worked, else the last one done. */

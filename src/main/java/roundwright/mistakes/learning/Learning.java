@@ -3,6 +3,7 @@ package roundwright.mistakes.learning;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import roundwright.group.CountReport;
@@ -26,7 +27,8 @@ public final class Learning {
     private final Map<StudentId, List<CountReport>> reports;
     private final Map<StudentId, Ledger> ledgers = new LinkedHashMap<>();
     private final LearnedRates group;
-    private final Map<StudentId, LearnedRates> students = new LinkedHashMap<>();
+    /** Worked out when they are first asked for, by whatever thread asks. */
+    private final Map<StudentId, LearnedRates> students = new ConcurrentHashMap<>();
 
     private Learning(Pattern pattern, List<CountReport> reports) {
         this.pattern = pattern;
