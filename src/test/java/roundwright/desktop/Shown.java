@@ -65,6 +65,7 @@ record Shown(String name, Function<DeskOnFile, MainPanel> make) {
         all.add(new Shown("plan-beside-course", file -> planBeside(file, 2)));
         all.add(new Shown("plan-empty", Shown::planWithoutLessons));
         all.add(new Shown("counts-empty", Shown::countsWithoutStudents));
+        all.add(new Shown("plan-mistake", Shown::mistakeInThePattern));
         all.add(new Shown("editor-mistake", Shown::mistakeInTheText));
         all.add(new Shown("notice", Shown::notice));
         all.add(new Shown("card-messages", Shown::messages));
@@ -129,10 +130,14 @@ record Shown(String name, Function<DeskOnFile, MainPanel> make) {
         return file.panel();
     }
 
-    private static MainPanel mistakeInTheText(DeskOnFile file) {
+    private static MainPanel mistakeInThePattern(DeskOnFile file) {
         String text = Samples.text("harbour-light").orElseThrow().replace("(dc, inc) x 6 (18)", "(dc, inc) x 6 (20)");
         file.course("harbour-light", text).desk().choosePage(Page.PLAN);
-        MainPanel panel = file.panel();
+        return file.panel();
+    }
+
+    private static MainPanel mistakeInTheText(DeskOnFile file) {
+        MainPanel panel = mistakeInThePattern(file);
         panel.deeds().perform(Deed.EDIT_PATTERN);
         return panel;
     }

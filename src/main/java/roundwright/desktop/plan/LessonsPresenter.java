@@ -9,6 +9,7 @@ import roundwright.course.Lesson;
 import roundwright.course.planning.ItemWords;
 import roundwright.course.planning.PlannedLesson;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.LinesToMend;
 import roundwright.desktop.desk.OpenCourse;
 import roundwright.desktop.planning.ChosenLesson;
 import roundwright.desktop.planning.LessonDates;
@@ -49,6 +50,11 @@ public final class LessonsPresenter {
                         course.course().lessons().size(),
                         course.course().settings().sessionMinutes()))
                 .orElse("");
+    }
+
+    /** Which lines of the pattern cannot stay as they are; empty where all adds up. */
+    public Optional<String> toMend() {
+        return desk.course().flatMap(course -> LinesToMend.told(course.course().pattern()));
     }
 
     private LessonRow row(OpenCourse course, Lesson lesson) {

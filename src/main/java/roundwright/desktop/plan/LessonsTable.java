@@ -127,11 +127,12 @@ final class LessonsTable extends JTable {
         }
     }
 
-    /** Where not every column can say something, the date goes: it stands beside the table too. */
+    /** Without dates there is no column of them; and where not every column can say something, they go: they stand beside the table too. */
     private List<ColumnWidths.Wish> wishes() {
         List<ColumnWidths.Wish> all =
                 Stream.of(LessonColumn.values()).map(this::wish).toList();
-        return least(all) <= getWidth()
+        boolean dated = model.rows.stream().anyMatch(row -> !row.date().isEmpty());
+        return dated && least(all) <= getWidth()
                 ? all
                 : Stream.of(LessonColumn.values())
                         .map(column -> column == LessonColumn.DATE

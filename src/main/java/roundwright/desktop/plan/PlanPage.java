@@ -21,8 +21,10 @@ import roundwright.desktop.look.Prose;
 import roundwright.desktop.look.Stack;
 import roundwright.desktop.look.Text;
 import roundwright.desktop.look.Theme;
+import roundwright.desktop.look.Tone;
 import roundwright.desktop.look.TwoCards;
 import roundwright.desktop.look.TwoSteps;
+import roundwright.desktop.look.Type;
 import roundwright.desktop.look.Wrap;
 import roundwright.desktop.planning.ChosenLesson;
 import roundwright.desktop.planning.CourseCard;
@@ -48,6 +50,7 @@ public final class PlanPage extends JPanel implements FirstFocus, TwoSteps {
     private transient Optional<EditorCard> editor = Optional.empty();
     private transient Optional<RoundCard> besideText = Optional.empty();
     private final Text heading = Text.heading("");
+    private final Prose toMend = Prose.of("", Type.SECOND, Tone.OVER);
     private final transient ChosenLesson chosen;
     private final transient Deeds deeds;
     private final transient PlanningDeeds planningDeeds;
@@ -65,16 +68,23 @@ public final class PlanPage extends JPanel implements FirstFocus, TwoSteps {
         presenter = new LessonsPresenter(desk, chosen);
         table = new LessonsTable(presenter, this::choose);
         deeds.bindOn(table, PlanningDeeds.BY_HAND);
-        PageCard lessons = new PageCard(table)
-                .top(new HeadRow(
-                        heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
-        cards = new TwoCards(lessons, SHARE);
+        cards = new TwoCards(new PageCard(table).top(top()), SHARE);
         planning = new PageScroll(cards);
         add(planning);
         planningDeeds.bind(asking);
         deeds.on(Deed.EDIT_PATTERN, this::edit);
         refresh();
         desk.listen(this::changed);
+    }
+
+    private Stack top() {
+        Stack top = new Stack();
+        top.below(
+                0,
+                new HeadRow(
+                        heading, deeds.button(Deed.SPLIT), deeds.button(Deed.EDIT_PATTERN), deeds.button(Deed.SHEETS)));
+        top.below(0, toMend);
+        return top;
     }
 
     /** Nothing is worked out for a page that is not looked at; when it is, everything is. */
@@ -116,6 +126,9 @@ public final class PlanPage extends JPanel implements FirstFocus, TwoSteps {
 
     private void refresh() {
         heading.setText(presenter.heading());
+        Optional<String> trouble = presenter.toMend();
+        toMend.setText(trouble.orElse(""));
+        toMend.setVisible(trouble.isPresent());
         showPlanning();
         table.refresh();
         revalidate();

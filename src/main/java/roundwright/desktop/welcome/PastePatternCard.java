@@ -1,6 +1,5 @@
 package roundwright.desktop.welcome;
 
-import java.util.List;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import roundwright.desktop.ask.AskCard;
@@ -8,11 +7,10 @@ import roundwright.desktop.ask.Asking;
 import roundwright.desktop.ask.Fields;
 import roundwright.desktop.ask.WhenTyped;
 import roundwright.desktop.desk.Desk;
+import roundwright.desktop.desk.LinesToMend;
 import roundwright.desktop.look.Prose;
 import roundwright.desktop.work.Task;
 import roundwright.group.CourseId;
-import roundwright.notation.Severity;
-import roundwright.pattern.Line;
 import roundwright.pattern.Pattern;
 import roundwright.wording.Wording;
 import roundwright.workbook.CourseEdit;
@@ -80,24 +78,9 @@ public final class PastePatternCard extends AskCard {
         if (rounds == 0) {
             return WORDS.say("paste-no-rounds");
         }
-        List<Line> lines =
-                pattern.parts().stream().flatMap(part -> part.lines().stream()).toList();
-        List<Line> wrong = lines.stream().filter(PastePatternCard::wrong).toList();
-        String read = WORDS.say("paste-read", rounds, pattern.parts().size(), pattern.terms());
-        if (wrong.isEmpty()) {
-            return read + " " + WORDS.say("paste-all-right");
-        }
-        Line first = wrong.get(0);
-        String problem = first.problems().stream()
-                .filter(found -> found.severity() == Severity.ERROR)
-                .map(found -> found.message())
-                .findFirst()
-                .orElse("");
-        return read + " " + WORDS.say("paste-wrong", wrong.size(), first.text().strip(), problem);
-    }
-
-    private static boolean wrong(Line line) {
-        return line.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        return WORDS.say("paste-read", rounds, pattern.parts().size(), pattern.terms())
+                + " "
+                + LinesToMend.told(pattern).orElseGet(() -> WORDS.say("paste-all-right"));
     }
 
     private void make() {
