@@ -8,6 +8,8 @@ final class CountReader {
     /** A sentence of fewer stitches is hardly the count of a round. */
     private static final int SMALLEST = 4;
 
+    private static final int LONGEST_EQUATION = 12;
+
     private final Reading line;
     private final Cursor cursor;
 
@@ -156,7 +158,7 @@ final class CountReader {
         if (!cursor.is(Meaning.NUMBER)) {
             return;
         }
-        for (int ahead = 1; ahead < 7 && !cursor.is(ahead, Meaning.SHUT); ahead++) {
+        for (int ahead = 1; ahead < LONGEST_EQUATION && !cursor.is(ahead, Meaning.SHUT); ahead++) {
             if (cursor.is(ahead, Meaning.EQUALS) && cursor.is(ahead + 1, Meaning.NUMBER)) {
                 cursor.at += ahead + 1;
                 return;
@@ -302,6 +304,14 @@ final class CountReader {
 
     /** "Rnd 3: 18 - (sc, inc) x 6": the count before the steps. */
     boolean first() {
+        int titled = cursor.at;
+        cursor.skip(Meaning.TOTAL, Meaning.YOUHAVE);
+        boolean told = numberFirst();
+        cursor.at = told ? cursor.at : titled;
+        return told;
+    }
+
+    private boolean numberFirst() {
         int mark = cursor.is(1, Meaning.ST) ? 2 : 1;
         boolean dash = cursor.is(mark, Meaning.DASH)
                 && cursor.peek(mark).spaced()
@@ -366,9 +376,11 @@ final class CountReader {
         if (!line.stitches) {
             return false;
         }
+        boolean row = cursor.is(1, Meaning.DASH);
         cursor.next();
         cursor.skip(Meaning.DASH, Meaning.OPEN);
         boolean found = figures.read();
+        cursor.at += row && cursor.is(Meaning.TIMES) ? 1 : 0;
         cursor.accept(Meaning.SHUT);
         return found && (figures.parts > 0) && ends.nothingAfter(0);
     }

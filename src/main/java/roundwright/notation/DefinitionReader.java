@@ -33,10 +33,12 @@ final class DefinitionReader {
             int nameEnd = cursor.at;
             cursor.next();
             int meant = cursor.at;
-            overMeaning();
-            define(begin, nameEnd, meant, cursor.at);
+            overMeaning(meant);
+            define(begin, nameEnd, meant, endOfName(meant, cursor.at));
             found++;
-            cursor.skip(Meaning.COMMA, Meaning.SEMICOLON, Meaning.STOP, Meaning.SLASH, Meaning.MARK, Meaning.AND);
+            while (!cursor.done() && (cursor.peek().meaning().parts() || cursor.is(Meaning.AND)) && !picture()) {
+                cursor.next();
+            }
         }
         return found;
     }
@@ -63,6 +65,7 @@ final class DefinitionReader {
                 }
                 case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE, SHUT -> own = true;
                 case SPECIAL -> stitch = true;
+                case MARK -> own |= words == 0 && picture();
                 case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE, ST, OPEN, START, WORK ->
                     own |= cursor.is(1, Meaning.EQUALS);
                 default -> {
@@ -76,6 +79,11 @@ final class DefinitionReader {
             cursor.next();
         }
         return false;
+    }
+
+    /** Whether a sign that is no mark of writing stands before an equals sign, as the name of a step. */
+    private boolean picture() {
+        return cursor.is(Meaning.MARK) && cursor.peek().value() > 0x7f && cursor.is(1, Meaning.EQUALS);
     }
 
     /** Whether a mark, or a word for one, stands at the cursor and parts a name of so many words from its meaning. */
@@ -105,9 +113,9 @@ final class DefinitionReader {
     /** "x is dc", "v means two dc in one stitch": whether the verb is followed by what is worked. */
     private boolean stepAfter() {
         int place = cursor.is(1, Meaning.THE) || cursor.is(1, Meaning.WORK) ? 2 : 1;
-        return cursor.peek(place).meaning().makes()
-                || cursor.is(place, Meaning.NUMBER)
-                        && cursor.peek(place + 1).meaning().makes();
+        place += cursor.is(place, Meaning.NUMBER) ? 1 : 0;
+        place += cursor.is(place, Meaning.UNKNOWN) && cursor.peek(place).value() != Lexicon.IS ? 1 : 0;
+        return cursor.peek(place).meaning().makes();
     }
 
     /** "pj - single crochet;": whether one step and nothing more stands after the mark. */
@@ -132,14 +140,27 @@ final class DefinitionReader {
     }
 
     /** Over what the name stands for: to the next definition or the line's end. */
-    private void overMeaning() {
+    private void overMeaning(int meant) {
         while (!cursor.done()) {
             boolean next = cursor.peek().meaning().parts() && equalsWithin(4);
-            if (next) {
+            if (next || cursor.is(1, Meaning.EQUALS) && cursor.at > meant) {
                 return;
             }
             cursor.next();
         }
+    }
+
+    /** Where a meaning ends that is a name alone, such as that of a yarn: "B = rust. All dc." */
+    private int endOfName(int from, int to) {
+        int back = cursor.at;
+        int end = to;
+        cursor.at = from;
+        if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.UNKNOWN)) {
+            cursor.skip(Meaning.COLOUR, Meaning.UNKNOWN);
+            end = cursor.peek().meaning().ends() ? Math.min(to, cursor.at) : to;
+        }
+        cursor.at = back;
+        return end;
     }
 
     private boolean equalsWithin(int words) {
@@ -203,8 +224,10 @@ final class DefinitionReader {
                     return new Lexicon.Entry(token.meaning(), token.value(), token.name(), Hold.BOTH, null);
                 }
                 case STITCH, SPECIAL -> {
+                    boolean place = i > from && (cursor.is(-1, Meaning.SAME) || cursor.is(-1, Meaning.NEXT));
+                    oneStitch |= place;
                     stitch = stitch == null ? token : stitch;
-                    stitches += before;
+                    stitches += place ? 0 : before;
                     largest = Math.max(largest, before);
                 }
                 case TOG -> together = true;

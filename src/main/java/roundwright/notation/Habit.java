@@ -31,6 +31,8 @@ public enum Habit {
     GROUP_IN_EACH(2),
     /** "in each loop": in each stitch, or in each space. */
     LOOPS(2),
+    /** "dc 2 inc": the number is that of the step after it, or of the one before. */
+    NUMBER_BETWEEN(2),
     /** "dc inc": an increase in dc, or a dc and then an increase. */
     NAME_AND_SHAPING(2),
     /** One starting chain stands apart, or counts as a stitch. */

@@ -138,6 +138,7 @@ final class LabelReader {
                     NUMBER,
                     NOW,
                     SPACE,
+                    RING,
                     PETAL,
                     BASE,
                     TOP,

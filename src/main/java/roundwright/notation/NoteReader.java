@@ -218,4 +218,16 @@ final class NoteReader {
         } while (depth > 0 && !cursor.done());
         return new Note(cursor.since(begin), Feature.OTHER);
     }
+
+    /** "take 2 sts together", "take every third and fourth stitch together". */
+    boolean takesTogether() {
+        int ahead = 1;
+        while (switch (cursor.peek(ahead).meaning()) {
+            case EACH, ORDINAL, AND, NUMBER, ST, STITCH, NEXT, THE -> true;
+            default -> false;
+        }) {
+            ahead++;
+        }
+        return ahead > 1 && cursor.is(ahead, Meaning.TOG);
+    }
 }

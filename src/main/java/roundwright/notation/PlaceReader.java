@@ -393,6 +393,9 @@ final class PlaceReader {
             return false;
         }
         Meaning after = cursor.peek(1).meaning();
+        if (cursor.is(-1, Meaning.REMAINING) && cursor.peek().value() == 1 && after.makes()) {
+            return false;
+        }
         if (cursor.peek().value() == 1 && (after == Meaning.MAGIC || after == Meaning.RING)) {
             cursor.next();
             return true;

@@ -64,6 +64,8 @@ final class Reading {
     OptionalInt startSaid = OptionalInt.empty();
     /** The line says that its starting chain counts. */
     boolean startCounts;
+    /** The pattern says that a number alone is so many stitches. */
+    final boolean numbersAreStitches;
     /** Rounds that the line is to be worked for ("for 6 rounds"); 0 where it does not say. */
     int rounds;
     /** Parts of the piece that the line has named as what its stitches go into. */
@@ -74,6 +76,7 @@ final class Reading {
     Reading(String text, Vocabulary vocabulary) {
         this.text = text;
         this.cursor = new Cursor(Tidy.of(Scanner.scan(text, vocabulary)));
+        this.numbersAreStitches = vocabulary.numbersAreStitches();
         this.yarns = new Yarns(text, cursor);
         this.gaps = cursor.has(Meaning.BETWEEN) ? new GapReader(cursor) : null;
         this.places = new PlaceReader(this);

@@ -150,7 +150,10 @@ final class Scanner {
 
     /** Whether a letter that names rounds stands before a number and begins the line or goes on from another round: "T5 à T9". */
     private boolean labels(int end) {
-        int next = end < length && folded[end] == ' ' ? end + 1 : end;
+        int next = end;
+        while (next < length && next - end < 2 && (folded[next] == ' ' || folded[next] == '.')) {
+            next++;
+        }
         Token before = tokens.isEmpty() ? null : tokens.get(tokens.size() - 1);
         boolean place =
                 before == null || !before.is(Meaning.NUMBER) && !before.is(Meaning.OPEN) && !before.is(Meaning.COMMA);
@@ -171,8 +174,14 @@ final class Scanner {
             return true;
         }
         boolean count = "([{".indexOf(folded[next]) >= 0 && (next > end || jammed && Vocabulary.countAt(text, next));
-        boolean letters = letter(folded[next]) && folded[at] != 'x' && folded[at] != 'a';
+        boolean listed = next > end && letter(folded[next]) && endOfWord(next) == next + 1 && mark(next);
+        boolean letters = letter(folded[next]) && folded[at] != 'x' && folded[at] != 'a' || listed;
         return (count || letters || digit(folded[next]) && folded[at] != 'x' || folded[next] == '-') && !afterBracket();
+    }
+
+    /** Whether the letter at a place is one of the pattern's own marks. */
+    private boolean mark(int place) {
+        return vocabulary.get(String.valueOf(folded[place])) != null;
     }
 
     /** Whether what stands before is a number after a bracket: "(…) 6x". */
@@ -399,8 +408,18 @@ final class Scanner {
             add(Meaning.MEASURE, 0, i + 3);
             return;
         }
-        int ordinal = figures.ordinal(value, i);
+        int ordinal = ordinalByDot(i) ? i + 1 : figures.ordinal(value, i);
         add(ordinal > i ? Meaning.ORDINAL : Meaning.NUMBER, (int) value, ordinal);
+    }
+
+    /** "every 2. st", "every 3. and 4. st": a full stop that makes the number before it an ordinal. */
+    private boolean ordinalByDot(int i) {
+        int last = tokens.size() - 1;
+        boolean each = last >= 0 && tokens.get(last).is(Meaning.EACH);
+        boolean and = last > 0
+                && tokens.get(last).is(Meaning.AND)
+                && tokens.get(last - 1).is(Meaning.ORDINAL);
+        return (each || and) && i + 1 < length && folded[i] == '.' && folded[i + 1] == ' ';
     }
 
     /** Whether a colon and two figures at {@code i} make the number a time: "at 4:35". */
@@ -410,6 +429,11 @@ final class Scanner {
     }
 
     private void mark(char c) {
+        Lexicon.Entry own = c < 0x80 || vocabulary.isEmpty() ? null : vocabulary.get(text.substring(at, whole(at + 1)));
+        if (own != null) {
+            add(own, at + 1);
+            return;
+        }
         switch (c == star ? '*' : c) {
             case '*' -> {
                 boolean two = at + 1 < length && folded[at + 1] == c;

@@ -468,7 +468,7 @@ final class SequenceReader {
 
     /** Words around the stitches; those that say where a step goes leave it open. */
     private void note(Token token) {
-        if (cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.ST) && cursor.is(3, Meaning.TOG)) {
+        if (notes.takesTogether()) {
             cursor.next();
             return;
         }

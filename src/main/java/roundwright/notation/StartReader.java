@@ -42,6 +42,7 @@ final class StartReader {
             case FORM -> form();
             case TURN -> turn();
             case COUNTSAS -> counting();
+            case OPEN -> firstStitch();
             default -> false;
         };
     }
@@ -216,6 +217,24 @@ final class StartReader {
             return true;
         }
         return false;
+    }
+
+    /** "ch 3 (first dc)", "ch 3 (= 1 dc)", straight after the chain, which is then that stitch. */
+    private boolean firstStitch() {
+        int stitch = cursor.is(1, Meaning.EQUALS) || cursor.is(1, Meaning.AS) ? 2 : 1;
+        stitch += cursor.is(stitch, Meaning.THE) ? 1 : 0;
+        Token first = cursor.peek(stitch);
+        boolean one = (first.is(Meaning.NUMBER) && stitch > 1 || first.is(Meaning.ORDINAL)) && first.value() == 1
+                || first.is(Meaning.FIRST);
+        boolean named = cursor.is(stitch + 1, Meaning.STITCH) || cursor.is(stitch + 1, Meaning.ST);
+        if (!line.openStart || line.begun || !one || !named || !cursor.is(stitch + 2, Meaning.SHUT)) {
+            return false;
+        }
+        int begin = cursor.at;
+        settle(false);
+        cursor.at += stitch + 3;
+        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+        return true;
     }
 
     /** "(counts as dc, ch 1)": of the chains some are the first space. */

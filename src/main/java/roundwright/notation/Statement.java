@@ -21,6 +21,11 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     private static final Pattern MEANS = Pattern.compile(
             "\\W*\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
 
+    /** "A number alone means that many dc". */
+    private static final Pattern NUMBERS = Pattern.compile(
+            "\\W*(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
+            Pattern.CASE_INSENSITIVE);
+
     private static final String ROUND = "rounds";
     private static final int LONGEST_NAME = 3;
     private static final int SHORT = 10;
@@ -40,6 +45,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.contains("count")
                 || text.contains("COUNT")
                 || text.contains("mean")
+                || text.contains("umber")
                 || text.contains("refers")
                 || text.contains("stands")
                 || LIST.matcher(text).lookingAt();
@@ -69,6 +75,10 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     public static Statement read(String text, Vocabulary vocabulary) {
         if (text.length() > LineReader.LONGEST) {
             return NOTHING;
+        }
+        if (NUMBERS.matcher(text).matches()) {
+            vocabulary.defineNumbersAreStitches();
+            return new Statement(true, OptionalInt.empty(), false);
         }
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
         if (LIST.matcher(text).lookingAt()) {

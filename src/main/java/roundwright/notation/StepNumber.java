@@ -74,6 +74,9 @@ final class StepNumber {
             return true;
         }
         boolean marked = cursor.is(Meaning.COMMA) || cursor.is(Meaning.SHUT);
+        if (line.numbersAreStitches && line.labelled && (marked || cursor.is(Meaning.SLASH))) {
+            return true;
+        }
         return marked
                 && (line.worked
                         || cursor.peek(-2).is(Meaning.OPEN)

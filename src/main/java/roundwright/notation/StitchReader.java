@@ -145,7 +145,7 @@ final class StitchReader {
         core.name = token.name();
         core.hold = token.hold() == Hold.BOTH ? core.hold : token.hold();
         cursor.skip(Meaning.ST);
-        boolean doubling = cursor.is(Meaning.EACH)
+        boolean doubling = (cursor.is(Meaning.EACH) || cursor.is(Meaning.THE) && cursor.is(1, Meaning.NEXT))
                 && line.text.substring(token.start(), token.end()).equalsIgnoreCase("double");
         if (doubling) {
             core.name = line.lastName;
@@ -393,7 +393,24 @@ final class StitchReader {
         if (where == null && core.manner == Manner.PLAIN) {
             line.unplaced(node, unit, number);
         }
-        return decided(node, unit, before, number, core);
+        Node both = number == 0 && place == null && core.manner == Manner.PLAIN ? numberBetween(unit) : null;
+        return both != null ? both : decided(node, unit, before, number, core);
+    }
+
+    /** "dc 2 inc" with no mark between: one dc and two increases, or two dc and one; null where that does not stand there. */
+    private Node numberBetween(Work plain) {
+        boolean between = cursor.is(Meaning.NUMBER) && cursor.peek().spaced() && shapes(cursor.peek(1));
+        int begin = cursor.at;
+        int number = cursor.peek().value();
+        Node after = between && cursor.peek(1).spaced() ? read() : null;
+        if (!(after instanceof Work shaping) || !shaping.times().equals(Times.of(number))) {
+            cursor.at = begin;
+            return null;
+        }
+        Span span = plain.span().to(shaping.span());
+        Node first = new Node.Sequence(span, List.of(plain, shaping));
+        Node second = new Node.Sequence(span, List.of(plain.times(Times.of(number)), shaping.times(Times.ONCE)));
+        return new Node.Choice(span, Habit.NUMBER_BETWEEN, List.of(first, second));
     }
 
     /** The step, or a choice where what stands around it leaves it open. */

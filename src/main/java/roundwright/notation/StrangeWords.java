@@ -237,7 +237,7 @@ final class StrangeWords {
 
     /** Words after the count that have no step in them: "(12), which is twice as many"; or that say the steps again: "This means: …". */
     boolean remark(Token token) {
-        if (depth == 0 && line.counted && line.worked && explains()) {
+        if (depth == 0 && line.counted && line.worked && (explains() || comment(token))) {
             int begin = cursor.at;
             while (!cursor.done()) {
                 cursor.next();
@@ -283,6 +283,13 @@ final class StrangeWords {
         return means.is(Meaning.UNKNOWN)
                 && means.value() == Lexicon.IS
                 && Fold.of(line.text.charAt(means.start())) == 'm';
+    }
+
+    /** Whether the rest of the line is a remark behind two slashes. */
+    private boolean comment(Token token) {
+        return token.is(Meaning.SLASH)
+                && cursor.is(1, Meaning.SLASH)
+                && !cursor.peek(1).spaced();
     }
 
     private boolean numberedStepsAhead() {

@@ -22,6 +22,7 @@ public final class Vocabulary {
     private final Map<String, Lexicon.Entry> words = new HashMap<>();
 
     private boolean numbersAlone;
+    private boolean numbersAreStitches;
 
     /** Takes a bare number that begins a line as the number of its round. */
     public void defineNumbersAlone() {
@@ -30,6 +31,15 @@ public final class Vocabulary {
 
     boolean numbersAlone() {
         return numbersAlone;
+    }
+
+    /** Takes a number that stands alone among the steps for so many stitches, as the pattern says. */
+    void defineNumbersAreStitches() {
+        numbersAreStitches = true;
+    }
+
+    boolean numbersAreStitches() {
+        return numbersAreStitches;
     }
 
     boolean isEmpty() {
@@ -63,9 +73,10 @@ public final class Vocabulary {
         define(word, new Lexicon.Entry(Meaning.ROUND, 0, null, null, null));
     }
 
-    /** Whether a word (lower case) may be a writer's own for a stitch: it has no meaning in the trade, or that of a loop. */
+    /** Whether a word (lower case) may be a writer's own for a stitch: it has no meaning in the trade, or that of a loop or a metre. */
     public static boolean mayCount(String word) {
         return word.startsWith("loop")
+                || word.equals("m")
                 || Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
     }
 
