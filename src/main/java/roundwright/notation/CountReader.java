@@ -376,11 +376,9 @@ final class CountReader {
         if (!line.stitches) {
             return false;
         }
-        boolean row = cursor.is(1, Meaning.DASH);
         cursor.next();
         cursor.skip(Meaning.DASH, Meaning.OPEN);
         boolean found = figures.read();
-        cursor.at += row && cursor.is(Meaning.TIMES) ? 1 : 0;
         cursor.accept(Meaning.SHUT);
         return found && (figures.parts > 0) && ends.nothingAfter(0);
     }

@@ -299,7 +299,7 @@ final class LabelReader {
             cursor.next();
         }
         boolean bare = cursor.at > begin
-                && cursor.peek(-1).is(Meaning.ORDINAL)
+                && (cursor.peek(-1).is(Meaning.ORDINAL) || cursor.is(Meaning.COLON))
                 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.COLON));
         boolean turn = cursor.at > begin
                 && cursor.is(Meaning.TURN)

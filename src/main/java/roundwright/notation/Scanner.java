@@ -261,9 +261,10 @@ final class Scanner {
     /** A word that translators leave ("anillo mágico", "pb"), the longer first. */
     private boolean kept(int end, int nextEnd) {
         Lexicon.Entry two = nextEnd > end ? Kept.word(text, at, nextEnd) : null;
-        Lexicon.Entry entry = two == null ? Kept.word(text, at, end) : two;
+        int oneEnd = end < length && folded[end] == '/' && Kept.word(text, at, end + 1) != null ? end + 1 : end;
+        Lexicon.Entry entry = two == null ? Kept.word(text, at, oneEnd) : two;
         if (entry != null) {
-            add(entry, overDot(two == null ? end : nextEnd));
+            add(entry, overDot(two == null ? oneEnd : nextEnd));
         }
         return entry != null;
     }

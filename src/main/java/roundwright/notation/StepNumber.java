@@ -127,8 +127,12 @@ final class StepNumber {
     /** "1, 1, 2 in one": numbers alone up to one that is a step. */
     private boolean numbersToStep() {
         int ahead = 0;
-        while (cursor.is(ahead, Meaning.COMMA) && cursor.is(ahead + 1, Meaning.NUMBER)) {
-            ahead += 2;
+        while (cursor.is(ahead, Meaning.COMMA)) {
+            int number = cursor.is(ahead + 1, Meaning.AND) ? ahead + 2 : ahead + 1;
+            if (!cursor.is(number, Meaning.NUMBER)) {
+                break;
+            }
+            ahead = number + 1;
         }
         boolean step = cursor.is(ahead, Meaning.IN)
                 || cursor.is(ahead, Meaning.TOG)

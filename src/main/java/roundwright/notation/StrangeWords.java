@@ -177,7 +177,8 @@ final class StrangeWords {
         boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
         boolean vague = cursor.is(Meaning.TO) && cursor.is(1, Meaning.UNKNOWN) && !line.counted && !items.empty();
         boolean howLong = cursor.is(Meaning.TO) && depth == 0 && items.fillsRound() && !cursor.is(1, Meaning.NUMBER);
-        boolean figure = cursor.is(Meaning.NUMBER) && !line.counted && stepsAhead();
+        boolean figure =
+                cursor.is(Meaning.NUMBER) && !line.counted && (cursor.is(-1, Meaning.WORK) || stepsAhead());
         cursor.next();
         while (!cursor.done()
                 && !cursor.peek().meaning().parts()
@@ -194,6 +195,7 @@ final class StrangeWords {
         }
         boolean item = item(begin);
         boolean among = figure
+                || numberedItem(begin)
                 || vague
                 || item && cursor.is(1, Meaning.REPEAT)
                 || counted && !line.counted
@@ -207,6 +209,19 @@ final class StrangeWords {
             line.doubt(cursor.since(begin));
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+    }
+
+    /** Whether the words have a number and stand between commas before the count: "2 dc, purl 1, 2 dc (5)". */
+    private boolean numberedItem(int begin) {
+        boolean number = false;
+        for (int place = begin - cursor.at; place < 0; place++) {
+            number |= cursor.is(place, Meaning.NUMBER);
+        }
+        return number
+                && line.worked
+                && !line.counted
+                && cursor.is(begin - cursor.at - 1, Meaning.COMMA)
+                && cursor.is(Meaning.COMMA);
     }
 
     /** Whether the words say what to do as an item of the list of steps: "10 dc, do the special thing, dec". */
