@@ -64,4 +64,26 @@ final class AroundFigures {
         };
         return ordinal ? end : i;
     }
+
+    /** Whether a number and no word after it stands there: "ch. 24, join", not "top of ch. 24 dc". */
+    boolean howMany(int from) {
+        int next = from;
+        while (next < length && Scanner.digit(folded[next])) {
+            next++;
+        }
+        boolean number = next > from;
+        while (next < length && folded[next] == ' ') {
+            next++;
+        }
+        return number && next < length && !Scanner.letter(folded[next]);
+    }
+
+    /** "inc-x3": the hyphen between a step and how often it is done parts nothing. */
+    boolean beforeTimes(int at) {
+        return at > 0
+                && at + 2 < length
+                && Scanner.letter(folded[at - 1])
+                && folded[at + 1] == 'x'
+                && Scanner.digit(folded[at + 2]);
+    }
 }

@@ -17,7 +17,10 @@ final class CountEnds {
                 || cursor.is(place, Meaning.OPEN) && cursor.is(place + 1, Meaning.SHUT)) {
             place++;
         }
-        boolean over = place > ahead || cursor.is(place, Meaning.FINISH);
+        boolean share = cursor.is(place, Meaning.OPEN)
+                && cursor.is(place + 1, Meaning.NUMBER)
+                && cursor.is(place + 2, Meaning.PER);
+        boolean over = place > ahead || share || cursor.is(place, Meaning.FINISH);
         for (; over && !cursor.is(place, Meaning.FINISH); place++) {
             over = switch (cursor.peek(place).meaning()) {
                 case INC, DEC, INVDEC, TOG, SKIP, SPECIAL, TIMES, REPEAT, STAR, STARS, EACH, AROUND, TOEND -> false;

@@ -54,6 +54,10 @@ final class DefinitionReader {
                 return true;
             }
             unknown |= token.is(Meaning.UNKNOWN);
+            if (words > 0 && token.is(Meaning.STOP) && cursor.is(1, Meaning.EQUALS)) {
+                cursor.next();
+                return true;
+            }
             switch (token.meaning()) {
                 case EQUALS -> {
                     return false;
@@ -97,7 +101,9 @@ final class DefinitionReader {
             }
             case EQUALS -> named && !count();
             case COLON -> {
-                boolean listed = cursor.at > words && words == 1 && named && stepAfter();
+                boolean kept = cursor.peek(-1).meaning().makes();
+                boolean listed = words == 1
+                        && (cursor.at > words ? (named || kept) && stepAfter() : named && unknown && listed());
                 boolean letter =
                         words == 1 && cursor.peek(-1).end() - cursor.peek(-1).start() == 1;
                 yield listed
@@ -115,7 +121,15 @@ final class DefinitionReader {
         int place = cursor.is(1, Meaning.THE) || cursor.is(1, Meaning.WORK) ? 2 : 1;
         place += cursor.is(place, Meaning.NUMBER) ? 1 : 0;
         place += cursor.is(place, Meaning.UNKNOWN) && cursor.peek(place).value() != Lexicon.IS ? 1 : 0;
-        return cursor.peek(place).meaning().makes();
+        return cursor.peek(place).meaning().makes() || cursor.is(place, Meaning.MAGIC);
+    }
+
+    /** "pb: single crochet, aum: increase": whether another name and its colon come after one step. */
+    private boolean listed() {
+        return cursor.peek(1).meaning().makes()
+                && cursor.peek(2).meaning().parts()
+                && cursor.is(3, Meaning.UNKNOWN)
+                && cursor.is(4, Meaning.COLON);
     }
 
     /** "pj - single crochet;": whether one step and nothing more stands after the mark. */
@@ -143,7 +157,7 @@ final class DefinitionReader {
     private void overMeaning(int meant) {
         while (!cursor.done()) {
             boolean next = cursor.peek().meaning().parts() && equalsWithin(4);
-            if (next || cursor.is(1, Meaning.EQUALS) && cursor.at > meant) {
+            if (next || cursor.is(1, Meaning.EQUALS) && cursor.at > meant && !cursor.is(-1, Meaning.NUMBER)) {
                 return;
             }
             cursor.next();
@@ -171,7 +185,8 @@ final class DefinitionReader {
             if (cursor.is(ahead, Meaning.EQUALS) || is || mark && ahead == 2) {
                 return true;
             }
-            if (cursor.peek(ahead).meaning().parts()) {
+            boolean shortened = cursor.is(ahead, Meaning.STOP) && cursor.is(ahead + 1, Meaning.EQUALS);
+            if (cursor.peek(ahead).meaning().parts() && !shortened) {
                 return false;
             }
         }
@@ -186,14 +201,15 @@ final class DefinitionReader {
         for (int i = begin; i < nameEnd; i++) {
             cursor.at = i;
             Token token = cursor.peek();
-            boolean letter = token.end() - token.start() == 1;
+            boolean letter =
+                    token.end() - token.start() == 1 && !token.meaning().parts();
             boolean whole = nameEnd == begin + 1 && !token.meaning().makes() && !token.is(Meaning.NUMBER);
             boolean free =
                     whole || token.is(Meaning.UNKNOWN) || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
             boolean step = entry.meaning() == Meaning.STITCH
                     || entry.meaning() == Meaning.INC
                     || entry.meaning() == Meaning.DEC;
-            boolean other = step
+            boolean other = (step || nameEnd == begin + 1)
                     && token.end() - token.start() <= 2
                     && (token.is(Meaning.SPACE) || token.is(Meaning.ST) || token.is(Meaning.MEASURE));
             boolean shaping =
@@ -220,30 +236,64 @@ final class DefinitionReader {
                     i > from && cursor.is(-1, Meaning.NUMBER) ? cursor.peek(-1).value() : 1;
             switch (token.meaning()) {
                 case INC, DEC, INVDEC -> {
-                    cursor.at = to;
-                    return new Lexicon.Entry(token.meaning(), token.value(), token.name(), Hold.BOTH, null);
+                    if (stitch == null || !cursor.is(-1, Meaning.COMMA)) {
+                        cursor.at = to;
+                        return same(i);
+                    }
                 }
                 case STITCH, SPECIAL -> {
-                    boolean place = i > from && (cursor.is(-1, Meaning.SAME) || cursor.is(-1, Meaning.NEXT));
-                    oneStitch |= place;
                     stitch = stitch == null ? token : stitch;
-                    stitches += place ? 0 : before;
+                    stitches += i > from && inStitch(-1) ? 0 : before;
                     largest = Math.max(largest, before);
                 }
                 case TOG -> together = true;
-                case SAME -> oneStitch = true;
-                case NUMBER ->
-                    oneStitch |= token.value() == 1 && (cursor.is(1, Meaning.ST) || cursor.is(1, Meaning.SPACE));
-                case NEXT -> oneStitch |= cursor.is(1, Meaning.ST);
+                case SAME, NEXT, NUMBER -> oneStitch |= inStitch(0);
                 case SPACE -> drawn = true;
                 default -> {}
             }
         }
         cursor.at = to;
+        if (stitch == null && alone(from, to)) {
+            return same(from);
+        }
         if (stitch != null && closedToOne(from, to)) {
             return new Lexicon.Entry(Meaning.SPECIAL, 0, StitchName.BOBBLE, Hold.BOTH, null);
         }
         return entry(stitch, together, oneStitch, drawn, stitches, largest);
+    }
+
+    /** Whether the word so many tokens on says that all goes into one stitch: "same", "next dc", "1 st". */
+    private boolean inStitch(int ahead) {
+        Token word = cursor.peek(ahead);
+        Meaning after = cursor.peek(ahead + 1).meaning();
+        return switch (word.meaning()) {
+            case SAME -> true;
+            case NEXT -> after == Meaning.ST || after == Meaning.STITCH;
+            case NUMBER -> ahead == 0 && word.value() == 1 && (after == Meaning.ST || after == Meaning.SPACE);
+            default -> false;
+        };
+    }
+
+    private Lexicon.Entry same(int place) {
+        Token word = cursor.peek(place - cursor.at);
+        return new Lexicon.Entry(word.meaning(), word.value(), word.name(), word.hold(), word.feature());
+    }
+
+    /** Whether the meaning is one word of the trade that is no stitch to be worked, and nothing more: "am = magic ring", "m = stitches". */
+    private boolean alone(int from, int to) {
+        cursor.at = from;
+        int last = 1;
+        while (from + last < to
+                && (cursor.is(last, Meaning.FILLER)
+                        || cursor.peek(last).meaning().parts())) {
+            last++;
+        }
+        boolean known = switch (cursor.peek().meaning()) {
+            case CHAIN, SLIP, SKIP, MAGIC, ROUND, ST, HOLD, TOEND, CHAINSPACE, MARKER, TURN, REPEAT -> true;
+            default -> false;
+        };
+        cursor.at = to;
+        return known && from + last >= to;
     }
 
     /** Whether what is worked is drawn together into one stitch: a bobble, a cluster, a popcorn. */

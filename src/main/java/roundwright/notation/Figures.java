@@ -80,7 +80,28 @@ final class Figures {
                 return false;
             }
         } while (another());
+        sumAfterMark();
         return true;
+    }
+
+    /** "16 dc, 16 ch-1 sps: 32", "30 dc, 30 ch-1 sps = 60": what all of them make together. */
+    private void sumAfterMark() {
+        boolean mark = parts > 1 && (cursor.is(Meaning.COLON) || cursor.is(Meaning.EQUALS));
+        int end = cursor.is(2, Meaning.ST) ? 3 : 2;
+        boolean last = cursor.is(end, Meaning.SHUT)
+                || cursor.is(end, Meaning.FINISH)
+                || cursor.is(end, Meaning.STOP) && cursor.is(end + 1, Meaning.FINISH);
+        if (mark && cursor.is(1, Meaning.NUMBER) && last) {
+            altogether(cursor.peek(1).value());
+            cursor.at += end;
+        }
+    }
+
+    private void altogether(int sum) {
+        total = sum;
+        stitches = sum;
+        all = sum;
+        ofStitches = true;
     }
 
     private boolean another() {
@@ -117,10 +138,18 @@ final class Figures {
             cursor.next();
         }
         Unit unit = Unit.MORE;
+        boolean bare = true;
         while (unit == Unit.MORE) {
+            bare &= cursor.is(Meaning.ST)
+                    || cursor.peek().meaning().parts()
+                    || cursor.is(Meaning.SHUT)
+                    || cursor.done();
             unit = unitWord();
         }
-        if (unit == Unit.ENDS) {
+        boolean whole = parts > 2 && number == all && !ofGroups && bare;
+        if (unit == Unit.ENDS && whole) {
+            altogether(number);
+        } else if (unit == Unit.ENDS) {
             count((int) Math.min(MOST, (long) number * each));
         }
         return unit != Unit.NO_COUNT;

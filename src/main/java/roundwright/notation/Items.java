@@ -151,7 +151,9 @@ final class Items {
 
     /** Whether all are plain stitches. */
     static boolean plain(List<Node> nodes) {
-        return nodes.stream().allMatch(node -> node instanceof Work work && work.manner() == Manner.PLAIN);
+        return nodes.stream()
+                .allMatch(node -> node instanceof Work work
+                        && (work.manner() == Manner.PLAIN || work.manner() == Manner.GROUP && work.makes() == 1));
     }
 
     /** "dc around, increasing in every third st": the plain stitches are those between the increases. */

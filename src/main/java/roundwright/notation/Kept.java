@@ -53,7 +53,8 @@ public final class Kept {
             while (end < text.length() && Character.isLetter(text.charAt(end))) {
                 end++;
             }
-            if (end - at > 1 && end - at <= LONGEST_OPEN && listed(text, at) && ends(text, end)) {
+            boolean small = end > at && Character.isLowerCase(text.charAt(end - 1));
+            if (small && end - at > 1 && end - at <= LONGEST_OPEN && listed(text, at) && ends(text, end)) {
                 String word = Fold.of(text, at, end);
                 if (OPEN.containsKey(word)) {
                     seen.merge(word, Character.isDigit(text.charAt(before(text, at))) ? ENOUGH : 1, Integer::sum);

@@ -8,6 +8,9 @@ final class LabelReader {
     /** A label never stands further in than this. */
     private static final int FURTHEST = 7;
 
+    /** Words before a label and its colon are no more than this. */
+    private static final int LONGEST_HEADING = 12;
+
     /** More stitches do not go into each stitch of a round. */
     private static final int MOST_IN_ONE = 4;
 
@@ -37,7 +40,31 @@ final class LabelReader {
             }
         }
         cursor.at = begin;
-        return step(begin).or(this::unnumbered);
+        return step(begin).or(() -> afterHeading(begin)).or(this::unnumbered);
+    }
+
+    /** "Join the first two, R4: …", "Center dot. Round 1: …": a label with its colon after a sentence or a clause that tells where. */
+    private Optional<Label> afterHeading(int begin) {
+        for (int place = begin;
+                place < begin + LONGEST_HEADING
+                        && !cursor.peek(place - cursor.at).is(Meaning.FINISH);
+                place++) {
+            Meaning mark = cursor.peek(place - cursor.at).meaning();
+            if (mark.makes() || mark == Meaning.NUMBER || mark == Meaning.COLON) {
+                break;
+            }
+            if (mark == Meaning.COMMA || mark == Meaning.STOP) {
+                cursor.at = place + 1;
+                Optional<Label> label = named(place + 1);
+                if (label.isPresent() && cursor.is(Meaning.COLON)) {
+                    headings.afterLabel();
+                    return label;
+                }
+                cursor.at = begin;
+            }
+        }
+        cursor.at = begin;
+        return Optional.empty();
     }
 
     /** "Step 4:", "No. 4:", where no round is named. */
@@ -197,12 +224,14 @@ final class LabelReader {
             overMarkWithin();
             Token dash = cursor.peek();
             boolean spans = dash.is(Meaning.DASH) || dash.is(Meaning.TO);
-            if (!joins(dash) || spans && spanned) {
+            boolean foreign = dash.is(Meaning.THE) && cursor.is(1, Meaning.NUMBER) && plural;
+            if (!joins(dash) && !foreign || spans && spanned) {
                 cursor.at = before;
                 break;
             }
             spanned = spans;
             cursor.next();
+            cursor.skip(Meaning.THE);
             cursor.skip(Meaning.ROUND, Meaning.STOP, Meaning.AND, Meaning.DASH, Meaning.MARK);
             boolean step = startsStep(dash, plural, first) && !(first > 1 && goesRound());
             if (!cursor.is(Meaning.NUMBER) || cursor.peek().value() <= last || step) {
@@ -288,7 +317,8 @@ final class LabelReader {
             cursor.next();
             last = Math.max(last, ordinalValue());
         }
-        if (first > 0 && (cursor.is(Meaning.DASH) || cursor.is(Meaning.TO) || cursor.is(Meaning.AND))) {
+        boolean foreign = cursor.is(Meaning.THE) && cursor.is(1, Meaning.ORDINAL);
+        if (first > 0 && (foreign || cursor.is(Meaning.DASH) || cursor.is(Meaning.TO) || cursor.is(Meaning.AND))) {
             int before = cursor.at;
             cursor.skip(Meaning.DASH, Meaning.TO, Meaning.AND, Meaning.THE);
             int upTo = ordinalValue();
@@ -341,15 +371,17 @@ final class LabelReader {
     private Optional<Label> numberFirst(int begin) {
         cursor.at = begin;
         int last = begin;
+        boolean dotted = false;
         while (cursor.is(Meaning.NUMBER)) {
             last = cursor.at;
             cursor.next();
+            dotted = cursor.is(Meaning.STOP);
             cursor.skip(Meaning.STOP);
             boolean more = cursor.is(Meaning.DASH) && cursor.is(1, Meaning.NUMBER);
             cursor.at += more ? 1 : 0;
         }
         boolean round = cursor.at > begin && cursor.accept(Meaning.ROUND);
-        if (!round || !cursor.peek().meaning().parts()) {
+        if (!round || !dotted && !cursor.peek().meaning().parts()) {
             return Optional.empty();
         }
         int first = cursor.peek(begin - cursor.at).value();

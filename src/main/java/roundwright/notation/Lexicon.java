@@ -22,6 +22,9 @@ final class Lexicon {
     /** The value of "is" and its like, which are words of no trade. */
     static final int IS = 1;
 
+    /** The value of a stitch that is made with its own chain, on no round: "fsc", "foundation dc". */
+    static final int FOUNDING = 1;
+
     /** What no letter leads to. */
     static final int NOWHERE = 0;
 
@@ -103,7 +106,11 @@ final class Lexicon {
             put("raised " + form + " front", held(entry, Hold.FRONT_POST));
             put("raised " + form + " back", held(entry, Hold.BACK_POST));
         }
+        if (entry.meaning() == Meaning.STITCH) {
+            put("foundation " + form, founding(entry));
+        }
         if (entry.meaning() == Meaning.STITCH && form.indexOf(' ') < 0) {
+            put("f" + form, founding(entry));
             put("r" + form + "f", held(entry, Hold.FRONT_POST));
             put("r" + form + "b", held(entry, Hold.BACK_POST));
             put("fp" + form, held(entry, Hold.FRONT_POST));
@@ -118,6 +125,10 @@ final class Lexicon {
             put("inc" + form, new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));
             put(form + "dec", new Entry(Meaning.DEC, 2, entry.name(), Hold.BOTH, null));
         }
+    }
+
+    private static Entry founding(Entry entry) {
+        return new Entry(entry.meaning(), FOUNDING, entry.name(), entry.hold(), null);
     }
 
     private static Entry held(Entry entry, Hold hold) {

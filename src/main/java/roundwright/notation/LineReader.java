@@ -142,10 +142,13 @@ public final class LineReader {
     }
 
     /** Whether the line tells of amounts and names no stitch but in passing: "3 x 100 g cones of 5 mm cord". */
-    private static boolean measures(Cursor cursor) {
+    private static boolean measures(Reading line) {
+        Cursor cursor = line.cursor;
         boolean measure = false;
         for (int i = 0; i < cursor.size(); i++) {
-            measure |= cursor.is(i, Meaning.MEASURE) && cursor.is(i - 1, Meaning.NUMBER);
+            boolean figure = cursor.is(i - 1, Meaning.NUMBER)
+                    || Character.isDigit(line.text.charAt(cursor.peek(i).start()));
+            measure |= cursor.is(i, Meaning.MEASURE) && figure;
             Meaning after = cursor.peek(i + 1).meaning();
             if (cursor.is(i, Meaning.NUMBER)
                     && (after.makes()
@@ -190,7 +193,7 @@ public final class LineReader {
     private static boolean prose(Reading line) {
         Cursor cursor = line.cursor;
         cursor.at = 0;
-        if (measures(cursor) || talk(cursor)) {
+        if (measures(line) || talk(cursor)) {
             return true;
         }
         int strange = line.text.startsWith("I ") || line.text.startsWith("I'") || title(cursor) ? 2 : 0;

@@ -28,6 +28,9 @@ final class MagicRingReader {
         }
         ringed();
         cursor.skip(Meaning.RING, Meaning.WITH, Meaning.AND, Meaning.TIMES, Meaning.OF, Meaning.COLON, Meaning.DASH);
+        if (cursor.is(-1, Meaning.WITH) && cursor.is(Meaning.UNKNOWN)) {
+            cursor.at--;
+        }
         boolean named = cursor.is(2, Meaning.STITCH) || cursor.is(2, Meaning.ST);
         boolean bracket = !line.worked
                 && cursor.is(Meaning.OPEN)

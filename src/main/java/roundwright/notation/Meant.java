@@ -53,6 +53,11 @@ final class Meant {
     /** An increase, decrease or textured stitch: the number says how many of them. */
     private Node shaped() {
         Work step = placed();
+        boolean several = unit.manner() == Node.Manner.GROUP && unit.makes() == 1 && number > 1 && !after && !times;
+        if (several && place != null && place.number == 0 && (place.next && !place.plural || place.each)) {
+            Work many = (Work) increase(number, 1);
+            return place.fills() ? many.times(place.times()) : many;
+        }
         if (place != null && place.everyNth > 0) {
             return place.everyNth == 1 ? step.times(Times.FULL) : everyNth(step);
         }
@@ -106,6 +111,10 @@ final class Meant {
     private Node plain() {
         if (place == null) {
             return unplaced();
+        }
+        if (place.fromChain) {
+            int rest = Math.max(1, line.chains - place.ordinal + 1);
+            return unit.in(Target.FOUNDATION, 0).times(Times.of(number > 0 && !place.each ? number : rest));
         }
         boolean often = times && (number > SMALL || place.number == number && !place.each) && !place.fromHook;
         int each = often && place.target != Target.RING ? 1 : Math.max(1, number);

@@ -173,7 +173,7 @@ final class NoteReader {
                 case OPEN -> depth++;
                 case SHUT -> depth--;
                 case FINISH -> depth = 0;
-                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, COLOUR, EVEN -> telling = true;
+                case COUNTSAS, NOTE, MEASURE, MARKER, NOT, COLOUR, EVEN, PER -> telling = true;
                 case UNKNOWN -> words = true;
                 case NUMBER -> steps |= cursor.is(place, Meaning.IN) || cursor.is(place, Meaning.COMMA);
                 default -> steps |= token.meaning().makes() || token.is(Meaning.TOG);
@@ -199,7 +199,7 @@ final class NoteReader {
     boolean strangeBracket() {
         for (int place = 1; !cursor.is(place, Meaning.SHUT) && !cursor.is(place, Meaning.FINISH); place++) {
             switch (cursor.peek(place).meaning()) {
-                case NOTE, COUNTSAS, MEASURE, MARKER, NOT, COLOUR, EVEN, HOLD -> {
+                case NOTE, COUNTSAS, MEASURE, MARKER, NOT, COLOUR, EVEN, HOLD, PER -> {
                     return false;
                 }
                 default -> {}

@@ -27,6 +27,8 @@ final class Place {
     int leave = -1;
 
     boolean fromHook;
+    /** Along the chain from one of its chains on ("from the 2nd ch"). */
+    boolean fromChain;
     /** Chains are what it is worked into. */
     boolean chain;
     /** A chain is named, whether or not it is the line's own. */

@@ -87,7 +87,10 @@ final class PlaceFirst {
             items.nodes.set(items.nodes.size() - 1, line.placeLater(place));
             return true;
         }
-        if (bare && (!line.worked || name == StitchName.ANY)) {
+        boolean verb = cursor.peek(begin - cursor.at - 1).is(Meaning.WORK)
+                || cursor.peek(begin - cursor.at - 2).is(Meaning.WORK);
+        boolean some = verb && place.number > 1 && !place.noun && cursor.clauseEnds();
+        if (bare && !some && (!line.worked || name == StitchName.ANY)) {
             return false;
         }
         Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");

@@ -125,8 +125,17 @@ final class PlaceReader {
         return per;
     }
 
-    /** "from the round below", after the stitch. */
+    /** "from the round below", "from the 2nd ch", after the stitch. */
     private boolean fromBelow(Place place) {
+        int ordinal = cursor.is(1, Meaning.THE) ? 2 : 1;
+        if (line.foundation && starts.fromChain()) {
+            place.ordinal = cursor.peek(ordinal).value();
+            place.fromChain = true;
+            place.noun = true;
+            cursor.at += ordinal + 2;
+            cursor.accept(Meaning.HOOK);
+            return false;
+        }
         boolean below = place.noun && cursor.is(1, Meaning.PREVIOUS);
         cursor.at += below ? 2 : 0;
         return below;
@@ -218,6 +227,7 @@ final class PlaceReader {
             case CHAIN -> chain(place);
             case SPACE, PETAL, CHAINSPACE -> space(place, token);
             case RING, MAGIC, IT -> ring(place, token);
+            case ENDING -> cursor.peek(-1).is(Meaning.IN) && line.foundation && named(place, token);
             case OTHERSIDE -> otherSide(place);
             case LAYERS -> {
                 place.layers = true;
@@ -340,7 +350,12 @@ final class PlaceReader {
                 && cursor.is(space + 1, Meaning.DASH)
                 && cursor.is(space + 2, Meaning.NUMBER)
                 && cursor.is(space + 3, Meaning.SPACE);
-        if (chained || cursor.is(space, Meaning.CHAINSPACE)) {
+        boolean chains = cursor.is(space, Meaning.CHAIN)
+                && !cursor.is(space + 1, Meaning.DASH)
+                && !cursor.is(space + 1, Meaning.NUMBER);
+        if (chains) {
+            cursor.at += space + 1;
+        } else if (chained || cursor.is(space, Meaning.CHAINSPACE)) {
             place.alsoSpaces = true;
             cursor.at += chained ? space + 4 : space + 1;
         }
@@ -353,6 +368,7 @@ final class PlaceReader {
         }
         cursor.next();
         place.noun = true;
+        place.fromHook |= line.foundation && !line.begun && place.ordinal > 1 && line.chains >= place.ordinal;
         place.chain = !place.top;
         place.chainNamed = place.chain;
         place.plural |= text.charAt(cursor.peek(-1).end() - 1) == 's';

@@ -19,10 +19,17 @@ final class PlaceStarts {
             case AROUND, ROUND -> aroundPost() && !thing(1);
             case ACROSS -> whichStitches();
             case TOEND -> false;
+            case FROM -> cursor.peek(-1).meaning().makes() && fromChain();
             case SLASH -> perStitch();
             case IN -> !thing(1) && !yarns.in();
             default -> starts();
         };
+    }
+
+    /** "from the 2nd ch": along the chain, all of it from there or so many stitches. */
+    boolean fromChain() {
+        int ordinal = cursor.is(1, Meaning.THE) ? 2 : 1;
+        return cursor.is(Meaning.FROM) && cursor.is(ordinal, Meaning.ORDINAL) && cursor.is(ordinal + 1, Meaning.CHAIN);
     }
 
     /** "2sc/st". */
@@ -146,18 +153,33 @@ final class PlaceStarts {
                 || cursor.is(place, Meaning.ACROSS)
                 || cursor.is(place, Meaning.ROUND);
         place += along ? 1 : 0;
-        if (place == 0 || !cursor.is(place, Meaning.THE) || !cursor.is(place + 1, Meaning.UNKNOWN)) {
-            return false;
-        }
-        place += 2;
-        while (cursor.is(place, Meaning.UNKNOWN) || cursor.is(place, Meaning.SPACE) || cursor.is(place, Meaning.NOTE)) {
+        boolean led = place > 0;
+        boolean the = cursor.is(place, Meaning.THE);
+        place += the ? 1 : 0;
+        int thing = place;
+        while (partOfThing(cursor.peek(place).meaning())) {
             place++;
+        }
+        boolean named = cursor.is(thing, Meaning.UNKNOWN)
+                || along && !cursor.is(thing, Meaning.SPACE) && !cursor.is(thing, Meaning.RING);
+        boolean numbered = along && cursor.is(-1 + place, Meaning.UNKNOWN) && cursor.is(place, Meaning.NUMBER);
+        place += numbered ? 1 : 0;
+        if (!led || !the && !numbered || place == thing || !named) {
+            return false;
         }
         boolean ends = cursor.peek(place).meaning().parts()
                 || cursor.is(place, Meaning.OPEN)
                 || cursor.is(place, Meaning.FINISH);
         cursor.at += ends ? place : 0;
         return ends;
+    }
+
+    /** Words of a thing that is no round: "the cord end", "the other row ends", "the starting chain", "the edge". */
+    private static boolean partOfThing(Meaning meaning) {
+        return switch (meaning) {
+            case UNKNOWN, SPACE, NOTE, ENDING, FOUNDATION, TCHAIN, TOP, OTHER, ROUND -> true;
+            default -> false;
+        };
     }
 
     /** Reads over words between a step and its place. */

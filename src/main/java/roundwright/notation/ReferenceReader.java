@@ -36,9 +36,13 @@ final class ReferenceReader {
         if (cursor.is(-1, Meaning.SAME)) {
             cursor.skip(Meaning.FILLER);
         }
-        boolean same = cursor.is(-1, Meaning.SAME) || cursor.is(-2, Meaning.SAME);
+        boolean same = cursor.is(-1, Meaning.SAME) || cursor.is(-2, Meaning.SAME) || cursor.is(-1, Meaning.AS);
         if (same && alone()) {
             return Optional.of(new Reference(0, 0, 1, cursor.since(begin), Optional.empty()));
+        }
+        if (same && cursor.is(Meaning.NUMBER) && endsAfter(1)) {
+            int number = cursor.next().value();
+            return Optional.of(new Reference(number, number, 1, cursor.since(begin), Optional.empty()));
         }
         Optional<Reference> reference = rounds(begin);
         if (reference.isEmpty()) {
@@ -89,6 +93,13 @@ final class ReferenceReader {
                 || after == Meaning.STITCH
                 || after == Meaning.FINISH && !cursor.is(Meaning.AND) && !cursor.is(Meaning.TO);
         return counted && cursor.is(1, Meaning.NUMBER) && cursor.peek().spaced();
+    }
+
+    private boolean endsAfter(int words) {
+        return cursor.is(words, Meaning.FINISH)
+                || cursor.is(words, Meaning.OPEN)
+                || cursor.is(words, Meaning.EQUALS)
+                || cursor.is(words, Meaning.STOP);
     }
 
     /** "Same. (28)". */

@@ -312,10 +312,12 @@ final class Scanner {
         while (dotted && next < length && folded[next] == ' ') {
             next++;
         }
-        boolean goesOn = dotted
-                && next < length
-                && next - end < 4
-                && (text.charAt(next) >= 'a' && text.charAt(next) <= 'z' || ",;)]}".indexOf(folded[next]) >= 0);
+        boolean chains = dotted && folded[at] == 'c' && end - at <= 3 && figures.howMany(next);
+        boolean goesOn = chains
+                || dotted
+                        && next < length
+                        && next - end < 4
+                        && (text.charAt(next) >= 'a' && text.charAt(next) <= 'z' || ",;)]}".indexOf(folded[next]) >= 0);
         return goesOn ? end + 1 : end;
     }
 
@@ -441,6 +443,10 @@ final class Scanner {
                 add(two ? Meaning.STARS : Meaning.STAR, 0, two ? at + 2 : at + 1);
             }
             case '-', '=' -> {
+                if (c == '-' && figures.beforeTimes(at)) {
+                    at++;
+                    return;
+                }
                 boolean arrow = at + 1 < length && folded[at + 1] == '>';
                 add(arrow ? Meaning.EQUALS : plainMark(c), c == '-' ? text.charAt(at) : c, arrow ? at + 2 : at + 1);
             }

@@ -1,7 +1,6 @@
 package roundwright.notation;
 
 import java.util.List;
-import java.util.OptionalInt;
 import roundwright.notation.Node.Choice;
 import roundwright.notation.Node.Manner;
 import roundwright.notation.Node.Note;
@@ -13,10 +12,14 @@ final class StartReader {
     /** So many chains, and more, are worked along where the line names their other side. */
     private static final int SHORTEST_OVAL = 4;
 
+    /** So many chains, and more, that are joined before anything is worked are a ring, and start no round. */
+    private static final int SHORTEST_RING = 4;
+
     private final Reading line;
     private final Cursor cursor;
     private final Items items;
     private final StrangeWords strangers;
+    private final CountingChain counting;
 
     private final MagicRingReader rings;
 
@@ -26,13 +29,19 @@ final class StartReader {
         this.line = line;
         this.cursor = line.cursor;
         this.items = items;
+        this.counting = new CountingChain(line, items);
+    }
+
+    /** Reads what a bracket at the cursor says of the starting chain; nothing that is not of it. */
+    void counting() {
+        counting.read();
     }
 
     /** Reads one such thing at the cursor; false where there is none. */
     boolean read() {
         return switch (cursor.peek().meaning()) {
             case MAGIC -> rings.read();
-            case RING -> !line.worked && rings.read();
+            case RING -> !line.worked && (chainsAsRing() || rings.read());
             case YOUHAVE -> !line.worked && line.yarns.ring() && rings.read();
             case SPACE -> !line.begun() && line.yarns.loop() && rings.read();
             case CHAIN -> chain();
@@ -41,8 +50,8 @@ final class StartReader {
             case JOIN, CLOSE -> join();
             case FORM -> form();
             case TURN -> turn();
-            case COUNTSAS -> counting();
-            case OPEN -> firstStitch();
+            case COUNTSAS -> counting.read();
+            case OPEN -> counting.firstStitch();
             default -> false;
         };
     }
@@ -56,6 +65,16 @@ final class StartReader {
             return joins;
         }
         return cursor.is(1, Meaning.CHAIN) && chain() || cursor.is(1, Meaning.MAGIC) && rings.numbered();
+    }
+
+    /** "4ch, ring." */
+    private boolean chainsAsRing() {
+        int begin = cursor.at;
+        boolean ring = line.chains >= SHORTEST_RING && !line.ring && items.empty();
+        cursor.next();
+        boolean alone = ring && cursor.clauseEnds();
+        cursor.at = alone ? cursor.at : begin;
+        return alone && ringOfChains(begin);
     }
 
     /** "ch 3" before any stitch starts the round, or is a foundation. */
@@ -166,7 +185,11 @@ final class StartReader {
     private boolean along() {
         for (int ahead = 0; !cursor.is(ahead, Meaning.FINISH); ahead++) {
             boolean side = line.chains > SHORTEST_OVAL && cursor.is(ahead, Meaning.OTHERSIDE);
-            if (cursor.is(ahead, Meaning.HOOK) || cursor.is(ahead, Meaning.FORM) || side) {
+            boolean nth = line.chains >= SHORTEST_RING
+                    && cursor.is(ahead, Meaning.ORDINAL)
+                    && cursor.is(ahead + 1, Meaning.CHAIN)
+                    && !cursor.is(ahead + 2, Meaning.OF);
+            if (nth || cursor.is(ahead, Meaning.HOOK) || cursor.is(ahead, Meaning.FORM) || side) {
                 return true;
             }
             boolean another = cursor.is(ahead, Meaning.CHAIN)
@@ -188,80 +211,6 @@ final class StartReader {
         return false;
     }
 
-    /** "(counts as first tr)", "does not count as a stitch", after a starting chain. Reads nothing that is not one. */
-    boolean counting() {
-        int begin = cursor.at;
-        boolean not = false;
-        boolean counts = false;
-        int ahead = 0;
-        for (;
-                ahead < 12
-                        && !cursor.is(ahead, Meaning.SHUT)
-                        && !cursor.peek(ahead).meaning().ends();
-                ahead++) {
-            not |= cursor.is(ahead, Meaning.NOT);
-            counts |= cursor.is(ahead, Meaning.COUNTSAS);
-        }
-        if (counts) {
-            settle(not);
-            chainsAfter(ahead);
-        }
-        if (cursor.is(Meaning.COUNTSAS)) {
-            while (!cursor.done()
-                    && !cursor.peek().meaning().parts()
-                    && !cursor.is(Meaning.SHUT)
-                    && !cursor.is(Meaning.OPEN)) {
-                cursor.next();
-            }
-            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
-            return true;
-        }
-        return false;
-    }
-
-    /** "ch 3 (first dc)", "ch 3 (= 1 dc)", straight after the chain, which is then that stitch. */
-    private boolean firstStitch() {
-        int stitch = cursor.is(1, Meaning.EQUALS) || cursor.is(1, Meaning.AS) ? 2 : 1;
-        stitch += cursor.is(stitch, Meaning.THE) ? 1 : 0;
-        Token first = cursor.peek(stitch);
-        boolean one = (first.is(Meaning.NUMBER) && stitch > 1 || first.is(Meaning.ORDINAL)) && first.value() == 1
-                || first.is(Meaning.FIRST);
-        boolean named = cursor.is(stitch + 1, Meaning.STITCH) || cursor.is(stitch + 1, Meaning.ST);
-        if (!line.openStart || line.begun || !one || !named || !cursor.is(stitch + 2, Meaning.SHUT)) {
-            return false;
-        }
-        int begin = cursor.at;
-        settle(false);
-        cursor.at += stitch + 3;
-        items.addApart(new Note(cursor.since(begin), Feature.OTHER));
-        return true;
-    }
-
-    /** "(counts as dc, ch 1)": of the chains some are the first space. */
-    private void chainsAfter(int words) {
-        for (int ahead = 1; ahead <= words + 2 && !cursor.is(ahead, Meaning.SHUT); ahead++) {
-            boolean before = cursor.is(ahead - 1, Meaning.COMMA) || cursor.is(ahead - 1, Meaning.AND);
-            if (before && cursor.is(ahead, Meaning.CHAIN) && cursor.is(ahead + 1, Meaning.NUMBER)) {
-                int number = cursor.peek(ahead + 1).value();
-                Span span = cursor.peek(ahead).span();
-                items.addApart(new Work(
-                        span, Manner.CHAIN, StitchName.CHAIN, 0, 1, Times.of(number), Hold.BOTH, Target.NEXT, ""));
-                return;
-            }
-        }
-    }
-
-    private void settle(boolean not) {
-        for (int i = 0; i < items.nodes.size(); i++) {
-            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == line.startHabit) {
-                items.nodes.set(i, choice.options().get(not ? 0 : 1));
-                line.startSaid = OptionalInt.of(not ? 0 : 1);
-                line.startCounts = !not;
-                line.openStart = false;
-            }
-        }
-    }
-
     private boolean join() {
         int begin = cursor.at;
         boolean drawn = drawsClosed(cursor.next());
@@ -271,6 +220,10 @@ final class StartReader {
             return true;
         }
         cursor.skip(Meaning.JOIN, Meaning.WITH, Meaning.THE, Meaning.ROUND, Meaning.BETWEEN);
+        if (!line.worked && standing()) {
+            items.addApart(new Note(cursor.since(begin), Feature.OTHER));
+            return true;
+        }
         if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE)) {
             cursor.at = begin;
             items.addApart(new NoteReader(line).read(Feature.COLOUR_CHANGE));
@@ -279,13 +232,21 @@ final class StartReader {
         if (cursor.is(Meaning.SLIP)) {
             return slip(true);
         }
-        if (!line.worked && ringAhead()) {
+        boolean chains = line.chains >= SHORTEST_RING && items.empty();
+        if (!line.worked && (ringAhead() || chains)) {
             overPlace();
             return ringOfChains(begin);
         }
         overPlace();
         joined(begin);
         return true;
+    }
+
+    /** "Join with a standing tr": the yarn is joined with the first stitch of the round. */
+    private boolean standing() {
+        int stitch = cursor.is(Meaning.FILLER) ? 1 : 0;
+        return cursor.is(stitch, Meaning.STITCH)
+                && line.text.startsWith("standing", cursor.peek().start());
     }
 
     /** "pull tight", "draw closed": a ring or a hole is drawn together, and no round is joined. */
@@ -410,7 +371,9 @@ final class StartReader {
         boolean alone = cursor.peek().meaning().parts()
                 || cursor.is(Meaning.OPEN)
                 || cursor.is(Meaning.FINISH)
-                || cursor.is(Meaning.EQUALS);
+                || cursor.is(Meaning.EQUALS)
+                || cursor.is(Meaning.YOUHAVE)
+                || cursor.is(Meaning.TOTAL);
         for (int ahead = 0; alone && !cursor.is(ahead, Meaning.FINISH); ahead++) {
             Meaning meaning = cursor.peek(ahead).meaning();
             if (meaning == Meaning.INC
@@ -434,6 +397,7 @@ final class StartReader {
                 && !cursor.is(ahead, Meaning.FINISH)) {
             switch (cursor.peek(ahead).meaning()) {
                 case FIRST, TOP, JOIN, CLOSE, FORM, TCHAIN, START -> first = true;
+                case TO -> first |= ahead == 0 && cursor.is(1, Meaning.SPECIAL);
                 case ORDINAL ->
                     first |= cursor.is(ahead + 1, Meaning.CHAIN)
                             || cursor.is(ahead + 1, Meaning.OF)

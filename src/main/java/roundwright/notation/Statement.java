@@ -42,6 +42,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.indexOf(" - ") > 0 && text.indexOf(" - ") < SHORT
                 || text.indexOf(" is ") > 0 && text.indexOf(" is ") < SHORT
                 || text.indexOf(" - ") > text.indexOf("; ") && text.indexOf("; ") > 0
+                || text.indexOf('-') > 0 && text.indexOf('-') < SHORT && Character.isLetter(text.charAt(0))
                 || text.contains("count")
                 || text.contains("COUNT")
                 || text.contains("mean")
@@ -89,7 +90,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;
         }
-        boolean names = MEANS.matcher(text).matches() || names(cursor);
+        boolean names = MEANS.matcher(text).matches() || names(cursor) || spelt(cursor);
         cursor.at = 0;
         OptionalInt chain = startingChain(cursor);
         boolean defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
@@ -120,8 +121,10 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     /** Moves past a first sentence without a step: "Translated by Ina; inc - 2 dc in one st"; false where there is none. */
     private static boolean overFirstSentence(Cursor cursor) {
         cursor.at = 0;
+        boolean equals = cursor.has(Meaning.EQUALS);
         while (!cursor.done() && !cursor.is(Meaning.SEMICOLON) && !cursor.is(Meaning.STOP)) {
-            if (cursor.peek().meaning().makes() || cursor.is(Meaning.NUMBER) || cursor.is(Meaning.MAGIC)) {
+            boolean step = cursor.peek().meaning().makes() || cursor.is(Meaning.NUMBER) || cursor.is(Meaning.MAGIC);
+            if (step && !equals) {
                 return false;
             }
             cursor.next();
@@ -145,6 +148,24 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         return same;
     }
 
+    /** Whether the line says short words in full, and gives nothing to do: "dc-double crochet inc-increase". */
+    private static boolean spelt(Cursor cursor) {
+        cursor.at = 0;
+        int pairs = 0;
+        for (int mark = 1; mark < cursor.size(); mark++) {
+            Token name = cursor.peek(mark - 1);
+            Token meaning = cursor.peek(mark + 1);
+            boolean same =
+                    name.is(meaning.meaning()) && name.name() == meaning.name() && name.value() == meaning.value();
+            boolean known = name.meaning().makes() || name.is(Meaning.MAGIC) || name.is(Meaning.TOG);
+            pairs += cursor.is(mark, Meaning.DASH) && same && known ? 1 : 0;
+            if (cursor.is(mark, Meaning.NUMBER)) {
+                return false;
+            }
+        }
+        return pairs > 1;
+    }
+
     private static OptionalInt startingChain(Cursor cursor) {
         boolean chain = false;
         boolean counts = false;
@@ -155,9 +176,10 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             chain |= meaning == Meaning.CHAIN || meaning == Meaning.TCHAIN;
             boolean equals =
                     meaning == Meaning.EQUALS && (chain(cursor, i - 1) || chain(cursor, i - 2) || chain(cursor, i - 3));
-            counts |= meaning == Meaning.COUNTSAS || equals;
+            boolean neverCount = meaning == Meaning.YOUHAVE && cursor.is(i - 1, Meaning.NOT);
+            counts |= meaning == Meaning.COUNTSAS || equals || neverCount;
             not |= meaning == Meaning.NOT;
-            if (works(cursor, i)) {
+            if (works(cursor, i) || i == 0 && meaning == Meaning.SPECIAL && cursor.is(1, Meaning.COLON)) {
                 return OptionalInt.empty();
             }
         }

@@ -143,7 +143,13 @@ final class StepNumber {
     /** "sc 5", "sc5", "ch-3"; 0 where none. A number that says how often ("x 5", "5 times") is not read here. */
     int after() {
         int before = cursor.at;
-        if (cursor.is(Meaning.DASH) && !cursor.peek().spaced() && cursor.peek().value() != LONG_DASH) {
+        boolean hyphen = cursor.is(Meaning.DASH)
+                && !cursor.peek().spaced()
+                && cursor.peek().value() != LONG_DASH;
+        if (hyphen && cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.STITCH)) {
+            return 0;
+        }
+        if (hyphen) {
             cursor.next();
         }
         if (cursor.is(Meaning.NUMBER) && shapes(cursor.peek(-1).meaning()) && ofStitches()) {

@@ -144,10 +144,9 @@ final class StitchReader {
         Token token = cursor.next();
         core.name = token.name();
         core.hold = token.hold() == Hold.BOTH ? core.hold : token.hold();
+        core.takes = token.value() == Lexicon.FOUNDING ? 0 : 1;
         cursor.skip(Meaning.ST);
-        boolean doubling = (cursor.is(Meaning.EACH) || cursor.is(Meaning.THE) && cursor.is(1, Meaning.NEXT))
-                && line.text.substring(token.start(), token.end()).equalsIgnoreCase("double");
-        if (doubling) {
+        if (doubling(token, number)) {
             core.name = line.lastName;
             core.manner = Manner.INCREASE;
             core.makes = 2;
@@ -164,8 +163,9 @@ final class StitchReader {
         if (cursor.is(Meaning.DASH) && !cursor.peek().spaced()) {
             cursor.next();
         }
-        core.twoSteps =
-                before == cursor.at && shapes(cursor.peek()) && cursor.peek().spaced();
+        boolean dashed = before < cursor.at && number > 0;
+        core.twoSteps = shapes(cursor.peek())
+                && (dashed || before == cursor.at && cursor.peek().spaced());
         if (cursor.is(Meaning.INC)) {
             core.manner = Manner.INCREASE;
             core.makes = cursor.next().value();
@@ -178,6 +178,14 @@ final class StitchReader {
         } else {
             cursor.at = before;
         }
+    }
+
+    /** "double each st", "double the next 4 sts": the word is a verb and no stitch. */
+    private boolean doubling(Token token, int number) {
+        boolean next = cursor.is(Meaning.THE) && cursor.is(1, Meaning.NEXT);
+        boolean some = number == 0 && (next || cursor.is(Meaning.NEXT) && cursor.is(1, Meaning.NUMBER));
+        return (some || cursor.is(Meaning.EACH))
+                && line.text.substring(token.start(), token.end()).equalsIgnoreCase("double");
     }
 
     /** Whether a full stop that is no part of an abbreviation parts the stitch from what follows: "htr. inc". */

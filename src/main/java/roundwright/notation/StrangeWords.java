@@ -38,6 +38,10 @@ final class StrangeWords {
             line.hole(token.span());
             return;
         }
+        if (sign(mark) && line.labelled && !line.counted) {
+            line.doubt(token.span());
+            return;
+        }
         if (token.is(Meaning.MARK) && strange(mark) && !between(mark) && (depth > 0 || cut(mark) || stepsAhead())) {
             line.doubt(token.span());
         }
@@ -177,8 +181,7 @@ final class StrangeWords {
         boolean goesOn = cursor.is(-1, Meaning.AND) && !items.empty();
         boolean vague = cursor.is(Meaning.TO) && cursor.is(1, Meaning.UNKNOWN) && !line.counted && !items.empty();
         boolean howLong = cursor.is(Meaning.TO) && depth == 0 && items.fillsRound() && !cursor.is(1, Meaning.NUMBER);
-        boolean figure =
-                cursor.is(Meaning.NUMBER) && !line.counted && (cursor.is(-1, Meaning.WORK) || stepsAhead());
+        boolean figure = cursor.is(Meaning.NUMBER) && !line.counted && (cursor.is(-1, Meaning.WORK) || stepsAhead());
         cursor.next();
         while (!cursor.done()
                 && !cursor.peek().meaning().parts()
@@ -344,6 +347,12 @@ final class StrangeWords {
         return cursor.is(stitch - 1, Meaning.NUMBER)
                 && cursor.is(stitch - 2, Meaning.STOP)
                 && cursor.is(after, Meaning.FINISH);
+    }
+
+    /** Whether the mark is a drawn shape, with which charts and some writers mean stitches; not one of the dots of lists. */
+    private static boolean sign(int mark) {
+        boolean shape = mark >= '\u25a0' && mark <= '\u25ff' || mark >= '\u2300' && mark <= '\u23ff';
+        return shape && "\u25cf\u25aa\u25cb\u25b6\u25ba".indexOf(mark) < 0 || mark == '\u25cb';
     }
 
     /** Whether the mark alone parts two steps, as a comma would. */

@@ -63,9 +63,7 @@ public final class Vocabulary {
 
     /** Whether a word (lower case) may be a writer's name of a round: a letter, or a word without a meaning in the trade. */
     public static boolean mayLabel(String word) {
-        return word.length() == 1
-                ? !word.equals("x")
-                : Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
+        return word.length() == 1 ? !word.equals("x") : isFree(word);
     }
 
     /** Takes a word for this writer's name of a round, as it stands before or after its number. */
@@ -75,9 +73,12 @@ public final class Vocabulary {
 
     /** Whether a word (lower case) may be a writer's own for a stitch: it has no meaning in the trade, or that of a loop or a metre. */
     public static boolean mayCount(String word) {
-        return word.startsWith("loop")
-                || word.equals("m")
-                || Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
+        return word.startsWith("loop") || word.equals("m") || isFree(word);
+    }
+
+    /** Whether a word (lower case) means nothing in the trade. */
+    private static boolean isFree(String word) {
+        return Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.UNKNOWN));
     }
 
     /** Takes a word as this writer's for a counted stitch. */
@@ -113,8 +114,8 @@ public final class Vocabulary {
         while (at < text.length() && Character.isDigit(text.charAt(at))) {
             at++;
         }
-        boolean opens = open < text.length() && "([{\uff08".indexOf(text.charAt(open)) >= 0;
-        return opens && at > open + 1 && at < text.length() && ")]}\uff09".indexOf(text.charAt(at)) >= 0;
+        boolean opens = open < text.length() && "([{".indexOf(Fold.of(text.charAt(open))) >= 0;
+        return opens && at > open + 1 && at < text.length() && ")]}".indexOf(Fold.of(text.charAt(at))) >= 0;
     }
 
     private static boolean alone(String text, int i) {
