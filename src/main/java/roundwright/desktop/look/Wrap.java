@@ -19,7 +19,7 @@ public class Wrap extends JPanel implements Flowing {
         setOpaque(false);
     }
 
-    /** Lets what stands in a line end at the same height instead of beginning there: fields under labels of several lines. */
+    /** Lets what stands in a line end at the same height instead of having its middle there: fields under labels of several lines. */
     public Wrap onOneFoot() {
         onOneFoot = true;
         return this;
@@ -76,8 +76,11 @@ public class Wrap extends JPanel implements Flowing {
     }
 
     private void end(List<Component> line, int y, int high, boolean move) {
-        if (move && onOneFoot) {
-            line.forEach(component -> component.setLocation(component.getX(), y + high - component.getHeight()));
+        if (move) {
+            line.forEach(component -> {
+                int free = high - component.getHeight();
+                component.setLocation(component.getX(), y + (onOneFoot ? free : free / 2));
+            });
         }
         line.clear();
     }

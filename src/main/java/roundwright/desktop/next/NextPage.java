@@ -41,6 +41,7 @@ public final class NextPage extends JPanel implements FirstFocus, TwoSteps {
     private final transient Deeds deeds;
     private final Stack left = new Stack();
     private final Stack right = new Stack();
+    private final PageCard student = new PageCard(left);
     private final TwoCards cards;
     private boolean whole;
     private final ChartView chart;
@@ -54,7 +55,6 @@ public final class NextPage extends JPanel implements FirstFocus, TwoSteps {
         this.deeds = deeds;
         setOpaque(false);
         chart = new ChartView(saver, Prose.page(""));
-        PageCard student = new PageCard(left);
         student.setBorder(Space.pad(3, 3.5, 3, 3.5));
         cards = new TwoCards(student, 0.6);
         add(new PageScroll(cards));
@@ -147,8 +147,12 @@ public final class NextPage extends JPanel implements FirstFocus, TwoSteps {
         buttons.add(deeds.button(Deed.STUDENT_WEB_PAGE));
     }
 
+    /** The chart, to go through it; where it is out of sight the page, which then begins at its top. */
     @Override
     public JComponent first() {
+        if (student.scroll().isFocusable()) {
+            return student.scroll();
+        }
         return chart.getParent() == null ? this : chart.panel();
     }
 

@@ -17,6 +17,7 @@ public record Reason(Ground ground, double weight, String words, List<RoundPlace
         NO_PROGRESS,
         PULLED_BACK_OFTEN,
         WRONG_AND_GOING_ON,
+        WRONG_NOW,
         TO_COUNT_AGAIN,
         DRIFT,
         FAILING_TECHNIQUE,

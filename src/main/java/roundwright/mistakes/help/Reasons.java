@@ -146,21 +146,30 @@ final class Reasons {
                 .filter(right -> right.part().equals(here.part()))
                 .map(RoundPlace::round)
                 .orElse(0);
-        int gone = here.round() - lastRight;
-        if (newest.written().isPresent() && gone >= ROUNDS_GONE_ON) {
-            int over = newest.soFar().likeliest() - newest.written().getAsInt();
-            String words = WORDS.say(
-                    over > 0 ? "stuck-over" : "stuck-short",
-                    here.part(),
-                    lastRight + 1,
-                    here.round(),
-                    Sentences.number(Math.abs(over)),
-                    Sentences.percent(newest.soFar().chance(newest.soFar().likeliest())));
+        newest.written()
+                .ifPresent(
+                        written -> wrong(newest, here, lastRight, newest.soFar().likeliest() - written));
+    }
+
+    /** Off in the newest round: most urgent where rounds were worked on it, cheapest to mend where none was. */
+    private void wrong(Explanation newest, RoundPlace here, int lastRight, int over) {
+        boolean goneOn = here.round() - lastRight >= ROUNDS_GONE_ON;
+        String chance = Sentences.percent(newest.soFar().chance(newest.soFar().likeliest()));
+        String off = Sentences.number(Math.abs(over));
+        if (goneOn) {
+            String key = over > 0 ? "stuck-over" : "stuck-short";
             add(
                     Ground.WRONG_AND_GOING_ON,
                     2 + 0.5 * Math.abs(over),
                     List.of(new RoundPlace(here.part(), lastRight + 1), here),
-                    words);
+                    WORDS.say(key, here.part(), lastRight + 1, here.round(), off, chance));
+        } else if (over != 0) {
+            String key = over > 0 ? "stuck-over-now" : "stuck-short-now";
+            add(
+                    Ground.WRONG_NOW,
+                    1 + 0.25 * Math.abs(over),
+                    List.of(here),
+                    WORDS.say(key, here.part(), here.round(), off, chance));
         }
     }
 

@@ -121,6 +121,8 @@ class GroupPictureTest {
         counts(stopped, 0, 1, 6, 12, 18);
         StudentId going = student("Going");
         counts(going, 2, 1, 6, 12, 18, 26, 26, 26);
+        StudentId justNow = student("Now");
+        counts(justNow, 2, 1, 6, 12, 18, 26);
         StudentId drifting = student("Drifting");
         counts(drifting, 2, 1, 6, 12, 18, 24, 24, 23, 22, 21);
         StudentId back = student("Back");
@@ -140,12 +142,14 @@ class GroupPictureTest {
         GroupPicture picture = picture(3);
         assertEquals(List.of(Ground.NO_PROGRESS), grounds(picture, stopped));
         assertTrue(grounds(picture, going).contains(Ground.WRONG_AND_GOING_ON));
+        assertEquals(List.of(Ground.WRONG_NOW), grounds(picture, justNow));
         assertTrue(grounds(picture, drifting).contains(Ground.DRIFT));
         assertEquals(List.of(Ground.PULLED_BACK_OFTEN), grounds(picture, back));
         assertEquals(List.of(Ground.ABSENT_WHEN_TAUGHT), grounds(picture, absent));
         assertEquals(List.of(Ground.ASKED_FOR_HELP), grounds(picture, asking));
         assertEquals(List.of(Ground.TO_COUNT_AGAIN), grounds(picture, absurd));
         String all = picture.stuck().toString();
+        assertTrue(all.contains("Most likely has two too many in Bell 4"), all);
         assertTrue(all.contains("Came to Bell 3 and no further in two sessions."), all);
         assertTrue(
                 all.contains(
