@@ -2,6 +2,7 @@ package roundwright.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -45,7 +46,7 @@ public record Alteration(String text, int cost) {
             if (token.is(Meaning.NUMBER) && numbers++ < MOST_NUMBERS) {
                 numbers(line, tokens, i, writesOne, all);
             } else if (token.is(Meaning.INC) || token.is(Meaning.DEC) || token.is(Meaning.INVDEC)) {
-                swap(line.text(), token, all);
+                swap(line.text(), token, vocabulary, all);
             } else if (token.is(Meaning.STITCH) && alone(tokens, i)) {
                 missing(line.text(), token, all);
             } else if (token.is(Meaning.COUNTER)) {
@@ -254,7 +255,7 @@ public record Alteration(String text, int cost) {
         }
     }
 
-    private static void swap(String text, Token token, List<Alteration> all) {
+    private static void swap(String text, Token token, Vocabulary vocabulary, List<Alteration> all) {
         String word = text.substring(token.start(), token.end());
         if (token.is(Meaning.INVDEC)) {
             boolean shouted = Character.isUpperCase(word.charAt(word.length() - 1));
@@ -270,7 +271,15 @@ public record Alteration(String text, int cost) {
                         .replace("dec", "inc")
                         .replace("DEC", "INC")
                         .replace("Dec", "Inc");
-        all.add(new Alteration(text.substring(0, token.start()) + other + text.substring(token.end()), SWAP));
+        String own = other.equals(word)
+                ? vocabulary.other(token).map(name -> like(word, name)).orElse(word)
+                : other;
+        all.add(new Alteration(replaced(text, token.start(), token.end(), own), SWAP));
+    }
+
+    private static String like(String word, String name) {
+        boolean capitals = word.equals(word.toUpperCase(Locale.ROOT));
+        return capitals ? name.toUpperCase(Locale.ROOT) : name;
     }
 
     private static void missing(String text, Token token, List<Alteration> all) {

@@ -183,7 +183,10 @@ final class CountReader {
         boolean signed = cursor.is(Meaning.AND) || cursor.is(Meaning.DASH);
         if (signed
                 && cursor.is(1, Meaning.NUMBER)
-                && (cursor.is(2, Meaning.COMMA) || cursor.is(2, Meaning.SEMICOLON) || cursor.is(2, Meaning.SLASH))) {
+                && (cursor.is(2, Meaning.COMMA)
+                        || cursor.is(2, Meaning.SEMICOLON)
+                        || cursor.is(2, Meaning.EQUALS)
+                        || cursor.is(2, Meaning.SLASH))) {
             cursor.at += 3;
         }
     }
@@ -304,6 +307,11 @@ final class CountReader {
 
     /** "Rnd 3: 18 - (sc, inc) x 6": the count before the steps. */
     boolean first() {
+        boolean change = cursor.is(Meaning.AND) && cursor.peek().value() == '+' && cursor.is(1, Meaning.NUMBER);
+        if (change && !cursor.peek(1).spaced() && !cursor.peek(2).meaning().makes()) {
+            cursor.at += 2;
+            return false;
+        }
         int titled = cursor.at;
         cursor.skip(Meaning.TOTAL, Meaning.YOUHAVE);
         boolean told = numberFirst();

@@ -28,7 +28,10 @@ final class DefinitionReader {
         while (!cursor.done()) {
             int begin = cursor.at;
             if (!name()) {
-                return found;
+                if (found == 0 || !overClause()) {
+                    return found;
+                }
+                continue;
             }
             int nameEnd = cursor.at;
             cursor.next();
@@ -41,6 +44,15 @@ final class DefinitionReader {
             }
         }
         return found;
+    }
+
+    /** Over what defines nothing, to the next clause; false where there is none. */
+    private boolean overClause() {
+        while (!cursor.done() && !cursor.is(Meaning.SEMICOLON) && !cursor.is(Meaning.COMMA)) {
+            cursor.next();
+        }
+        cursor.skip(Meaning.SEMICOLON, Meaning.COMMA);
+        return !cursor.done();
     }
 
     /** Moves to the mark after a name; false where no name and mark begin here. */
@@ -204,8 +216,10 @@ final class DefinitionReader {
             boolean letter =
                     token.end() - token.start() == 1 && !token.meaning().parts();
             boolean whole = nameEnd == begin + 1 && !token.meaning().makes() && !token.is(Meaning.NUMBER);
-            boolean free =
-                    whole || token.is(Meaning.UNKNOWN) || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
+            boolean free = whole
+                    || Kept.word(text, token.start(), token.end()) != null
+                    || token.is(Meaning.UNKNOWN)
+                    || letter && !token.is(Meaning.OPEN) && !token.is(Meaning.SHUT);
             boolean step = entry.meaning() == Meaning.STITCH
                     || entry.meaning() == Meaning.INC
                     || entry.meaning() == Meaning.DEC;
@@ -223,6 +237,9 @@ final class DefinitionReader {
 
     /** What the words from {@code from} to {@code to} say a step is; null where they are not understood. */
     private Lexicon.Entry meant(int from, int to) {
+        if (alone(from, to)) {
+            return same(from);
+        }
         Token stitch = null;
         boolean together = false;
         boolean oneStitch = false;
@@ -253,9 +270,6 @@ final class DefinitionReader {
             }
         }
         cursor.at = to;
-        if (stitch == null && alone(from, to)) {
-            return same(from);
-        }
         if (stitch != null && closedToOne(from, to)) {
             return new Lexicon.Entry(Meaning.SPECIAL, 0, StitchName.BOBBLE, Hold.BOTH, null);
         }
@@ -269,7 +283,12 @@ final class DefinitionReader {
         return switch (word.meaning()) {
             case SAME -> true;
             case NEXT -> after == Meaning.ST || after == Meaning.STITCH;
-            case NUMBER -> ahead == 0 && word.value() == 1 && (after == Meaning.ST || after == Meaning.SPACE);
+            case NUMBER ->
+                ahead == 0
+                        && word.value() == 1
+                        && (after == Meaning.ST
+                                || after == Meaning.SPACE
+                                || cursor.is(-1, Meaning.IN) && after.parts());
             default -> false;
         };
     }
@@ -279,21 +298,20 @@ final class DefinitionReader {
         return new Lexicon.Entry(word.meaning(), word.value(), word.name(), word.hold(), word.feature());
     }
 
-    /** Whether the meaning is one word of the trade that is no stitch to be worked, and nothing more: "am = magic ring", "m = stitches". */
+    /** Whether the meaning is one word of the trade that is no stitch to be worked: "am = magic ring", "m = stitches". */
     private boolean alone(int from, int to) {
         cursor.at = from;
         int last = 1;
-        while (from + last < to
-                && (cursor.is(last, Meaning.FILLER)
-                        || cursor.peek(last).meaning().parts())) {
+        while (from + last < to && cursor.is(last, Meaning.FILLER)) {
             last++;
         }
         boolean known = switch (cursor.peek().meaning()) {
             case CHAIN, SLIP, SKIP, MAGIC, ROUND, ST, HOLD, TOEND, CHAINSPACE, MARKER, TURN, REPEAT -> true;
             default -> false;
         };
+        boolean ends = from + last >= to || cursor.peek(last).meaning().parts() || cursor.is(last, Meaning.OPEN);
         cursor.at = to;
-        return known && from + last >= to;
+        return known && ends;
     }
 
     /** Whether what is worked is drawn together into one stitch: a bobble, a cluster, a popcorn. */

@@ -216,6 +216,8 @@ final class PlaceStarts {
 
     /** "ss loosely in each st", "sc evenly in each st". */
     private void overAdverb() {
+        boolean is = cursor.is(Meaning.UNKNOWN) && cursor.peek().value() == Lexicon.IS;
+        cursor.at += is && cursor.is(1, Meaning.FILLER) && cursor.is(2, Meaning.IN) ? 1 : 0;
         boolean adverb = cursor.is(Meaning.FILLER) || cursor.is(Meaning.EVENLY);
         boolean around = cursor.is(1, Meaning.AROUND) && cursor.is(Meaning.FILLER);
         if (adverb && (cursor.is(1, Meaning.IN) || cursor.is(1, Meaning.EACH) || around)) {

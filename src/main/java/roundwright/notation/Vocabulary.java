@@ -1,7 +1,9 @@
 package roundwright.notation;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Words that a pattern defines for itself ("MB = make bobble", "k = 2 d into one stitch", "X = dc").
@@ -55,6 +57,16 @@ public final class Vocabulary {
         }
         Lexicon.Entry one = words.get(word.substring(0, word.length() - 1));
         return one == null && word.endsWith("es") ? words.get(word.substring(0, word.length() - 2)) : one;
+    }
+
+    /** The pattern's own word for a decrease, where the token is an increase over as many, and the other way round. */
+    Optional<String> other(Token shaping) {
+        Meaning meaning = shaping.is(Meaning.INC) ? Meaning.DEC : Meaning.INC;
+        return words.entrySet().stream()
+                .filter(word ->
+                        word.getValue().meaning() == meaning && word.getValue().value() == shaping.value())
+                .map(Map.Entry::getKey)
+                .min(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()));
     }
 
     void define(String word, Lexicon.Entry entry) {
