@@ -169,7 +169,10 @@ final class CountReader {
     /** "Rnd 3: [18] (sc, inc) around": the count first, in brackets. */
     private boolean leads() {
         boolean alone = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT) && line.labelled && !line.worked;
-        boolean steps = cursor.peek(3).meaning().makes() || cursor.is(3, Meaning.OPEN) || cursor.is(3, Meaning.STAR);
+        boolean steps = cursor.peek(3).meaning().makes()
+                || cursor.is(3, Meaning.OPEN)
+                || cursor.is(3, Meaning.STAR)
+                || cursor.is(3, Meaning.MAGIC);
         return alone && steps;
     }
 

@@ -113,7 +113,10 @@ final class SequenceReader {
 
     private void item() {
         Token token = cursor.peek();
-        boolean along = token.is(Meaning.AROUND) || token.is(Meaning.ROUND) || token.is(Meaning.IN);
+        boolean along = token.is(Meaning.AROUND)
+                || token.is(Meaning.ACROSS)
+                || token.is(Meaning.ROUND)
+                || token.is(Meaning.IN);
         if (along && line.worked && line.places.thing(1)) {
             if (items.lastPlain()) {
                 items.fillLast();
