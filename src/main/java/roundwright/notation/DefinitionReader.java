@@ -253,7 +253,7 @@ final class DefinitionReader {
                     i > from && cursor.is(-1, Meaning.NUMBER) ? cursor.peek(-1).value() : 1;
             switch (token.meaning()) {
                 case INC, DEC, INVDEC -> {
-                    if (stitch == null || !cursor.is(-1, Meaning.COMMA)) {
+                    if (stitch == null || !cursor.peek(-1).meaning().parts()) {
                         cursor.at = to;
                         return same(i);
                     }
