@@ -10,6 +10,9 @@ final class CountReader {
 
     private static final int LONGEST_EQUATION = 12;
 
+    /** What stands before a count and its colon has no more words. */
+    private static final int LONGEST_TITLE = 5;
+
     private final Reading line;
     private final Cursor cursor;
 
@@ -77,6 +80,7 @@ final class CountReader {
         cursor.next();
         cursor.skip(Meaning.OPEN, Meaning.MARK);
         overTitle();
+        overWords();
         overChange();
         overEquation();
         if (!figures.read() || !shut()) {
@@ -151,6 +155,18 @@ final class CountReader {
             }
         }
         return 0;
+    }
+
+    /** Over words without a number and their colon before the one number of a bracket: "[chs counted: 55]". */
+    private void overWords() {
+        int colon = 0;
+        while (colon < LONGEST_TITLE && !cursor.peek(colon).meaning().parts() && !cursor.is(colon, Meaning.NUMBER)) {
+            colon++;
+        }
+        boolean only = cursor.is(colon, Meaning.COLON)
+                && cursor.is(colon + 1, Meaning.NUMBER)
+                && cursor.is(colon + 2, Meaning.SHUT);
+        cursor.at += only ? colon + 1 : 0;
     }
 
     /** "10 x 2 =" before the count. */

@@ -33,7 +33,9 @@ final class LabelReader {
             cursor.at = begin + skipped;
             Optional<Label> label = labelHere(skipped == 0 || afterMark());
             if (label.isPresent()
-                    && (afterMark(begin, skipped) || heads())
+                    && (afterMark(begin, skipped)
+                            || heads()
+                            || cursor.peek(begin + skipped - 1 - cursor.at).is(Meaning.COLON))
                     && (skipped == 0 || !cursor.done() && !(cursor.is(Meaning.STOP) && cursor.is(1, Meaning.FINISH)))) {
                 headings.afterLabel();
                 return label;
@@ -50,7 +52,9 @@ final class LabelReader {
                         && !cursor.peek(place - cursor.at).is(Meaning.FINISH);
                 place++) {
             Meaning mark = cursor.peek(place - cursor.at).meaning();
-            if (mark.makes() || mark == Meaning.NUMBER || mark == Meaning.COLON) {
+            boolean step = mark == Meaning.NUMBER
+                    && cursor.peek(place + 1 - cursor.at).meaning().makes();
+            if (mark.makes() || step || mark == Meaning.COLON) {
                 break;
             }
             if (mark == Meaning.COMMA || mark == Meaning.STOP) {

@@ -118,6 +118,14 @@ final class NoteReader {
         };
     }
 
+    /** So many words that only name a yarn. */
+    Node colourMark(int words) {
+        int begin = cursor.at;
+        cursor.at += words;
+        line.features.add(Feature.COLOUR_CHANGE);
+        return new Note(cursor.since(begin), Feature.COLOUR_CHANGE);
+    }
+
     /** Words about a colour: they end where a step begins. */
     Node colour() {
         int begin = cursor.at;

@@ -73,7 +73,8 @@ final class PlaceFirst {
 
     private boolean stitch(int begin, Place place) {
         boolean goesOn = cursor.peek(begin - cursor.at - 1).is(Meaning.AND);
-        if (!goesOn) {
+        boolean some = some(begin, place);
+        if (!goesOn && !some) {
             cursor.skip(Meaning.COLON, Meaning.COMMA, Meaning.WORK);
         }
         boolean numbered =
@@ -87,9 +88,6 @@ final class PlaceFirst {
             items.nodes.set(items.nodes.size() - 1, line.placeLater(place));
             return true;
         }
-        boolean verb = cursor.peek(begin - cursor.at - 1).is(Meaning.WORK)
-                || cursor.peek(begin - cursor.at - 2).is(Meaning.WORK);
-        boolean some = verb && place.number > 1 && !place.noun && cursor.clauseEnds();
         if (bare && !some && (!line.worked || name == StitchName.ANY)) {
             return false;
         }
@@ -98,6 +96,13 @@ final class PlaceFirst {
         items.addStep(new Meant(line, unit, each, false, false, place).node());
         worked();
         return true;
+    }
+
+    /** "work the first 10": so many stitches, told by the verb alone. */
+    private boolean some(int begin, Place place) {
+        int verb = cursor.peek(begin - cursor.at - 1).is(Meaning.THE) ? 2 : 1;
+        boolean work = cursor.peek(begin - cursor.at - verb).is(Meaning.WORK);
+        return work && place.number > 1 && !place.noun && !place.each && cursor.clauseEnds();
     }
 
     private void worked() {

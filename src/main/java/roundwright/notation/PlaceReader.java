@@ -33,6 +33,18 @@ final class PlaceReader {
         return starts.overThing();
     }
 
+    /** Reads over "on the second leg," before the steps; false where it is not so. */
+    boolean overPartAhead() {
+        return starts.overPartAhead();
+    }
+
+    /** Reads over "of the second leg" behind so many stitches. */
+    void overPart() {
+        if (cursor.is(Meaning.OF) && starts.thing(1)) {
+            whole.read(new Place());
+        }
+    }
+
     void overWords() {
         starts.overWords();
     }
@@ -378,10 +390,19 @@ final class PlaceReader {
         if (numbered && (cursor.is(Meaning.SPACE) || cursor.is(1, Meaning.SPACE) && cursor.is(Meaning.DASH))) {
             cursor.skip(Meaning.DASH, Meaning.SPACE);
             place.target = Target.SPACE;
+        } else if (numbered && overChains(place)) {
+            place.target = Target.SPACE;
         } else if (!numbered || !place.top && !place.same) {
             cursor.at = before;
         }
         return true;
+    }
+
+    /** Whether "over ch3" has just been read: what chains bridge, not that many chains. */
+    private boolean overChains(Place place) {
+        int chain = cursor.is(-2, Meaning.DASH) ? -3 : -2;
+        boolean bare = !place.each && !place.next && !place.last && !place.first && place.ordinal == 0;
+        return bare && cursor.is(chain - 1, Meaning.IN) && !cursor.peek(-1).spaced() && cursor.clauseEnds();
     }
 
     private boolean asJoin(Place place) {

@@ -182,6 +182,20 @@ final class PlaceStarts {
         };
     }
 
+    /** Reads over "on the second leg," before the steps; false where it is not so. */
+    boolean overPartAhead() {
+        int end = 1;
+        while (cursor.is(end, Meaning.THE)
+                || cursor.is(end, Meaning.ORDINAL)
+                || cursor.is(end, Meaning.FIRST)
+                || cursor.is(end, Meaning.OTHER)) {
+            end++;
+        }
+        boolean ahead = end > 1 && thing(1) && cursor.is(end, Meaning.NOTE) && cursor.is(end + 1, Meaning.COMMA);
+        cursor.at += ahead ? end + 2 : 0;
+        return ahead;
+    }
+
     /** Reads over words between a step and its place. */
     void overWords() {
         overAdverb();

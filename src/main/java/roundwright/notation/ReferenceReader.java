@@ -45,6 +45,9 @@ final class ReferenceReader {
             return Optional.of(new Reference(number, number, 1, cursor.since(begin), Optional.empty()));
         }
         Optional<Reference> reference = rounds(begin);
+        if (cursor.is(Meaning.EVEN)) {
+            return Optional.empty();
+        }
         if (reference.isEmpty()) {
             cursor.at = begin;
         }

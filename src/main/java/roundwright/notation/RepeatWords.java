@@ -299,4 +299,24 @@ final class RepeatWords {
         cursor.skip(Meaning.AROUND);
         return new Often(Times.of(number), more, total, repeat, star);
     }
+
+    /** Whether the asterisk that opened this list is closed by another: else "repeat" closes it. */
+    boolean closingStarAhead() {
+        for (int ahead = 1; !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether an asterisk stands within the next few words. */
+    boolean starAhead() {
+        for (int ahead = 1; ahead < 5; ahead++) {
+            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

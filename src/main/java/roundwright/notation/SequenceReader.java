@@ -86,37 +86,19 @@ final class SequenceReader {
     private boolean closes() {
         if (inStars) {
             boolean repeat = cursor.is(Meaning.REPEAT) || cursor.is(Meaning.OPEN) && cursor.is(1, Meaning.REPEAT);
-            boolean repeatFromStar = repeat && (starAhead() || !closingStarAhead());
+            boolean repeatFromStar = repeat && (repeats.starAhead() || !repeats.closingStarAhead());
             return cursor.is(Meaning.STAR) || cursor.is(Meaning.STARS) || repeatFromStar;
         }
         return cursor.is(Meaning.SHUT);
     }
 
-    /** Whether the asterisk that opened this list is closed by another: else "repeat" closes it. */
-    private boolean closingStarAhead() {
-        for (int ahead = 1; !cursor.is(ahead, Meaning.FINISH); ahead++) {
-            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean starAhead() {
-        for (int ahead = 1; ahead < 5; ahead++) {
-            if (cursor.is(ahead, Meaning.STAR) || cursor.is(ahead, Meaning.STARS)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private void item() {
         Token token = cursor.peek();
-        boolean along = token.is(Meaning.AROUND)
-                || token.is(Meaning.ACROSS)
-                || token.is(Meaning.ROUND)
-                || token.is(Meaning.IN);
+        if (token.is(Meaning.IN) && items.empty() && !line.worked && line.places.overPartAhead()) {
+            return;
+        }
+        boolean along =
+                token.is(Meaning.AROUND) || token.is(Meaning.ACROSS) || token.is(Meaning.ROUND) || token.is(Meaning.IN);
         if (along && line.worked && line.places.thing(1)) {
             if (items.lastPlain()) {
                 items.fillLast();
@@ -156,9 +138,7 @@ final class SequenceReader {
     private boolean colourMark() {
         int mark = line.yarns.mark();
         if (mark > 0) {
-            cursor.at += mark;
-            line.features.add(Feature.COLOUR_CHANGE);
-            items.addApart(new Note(cursor.since(cursor.at - mark), Feature.COLOUR_CHANGE));
+            items.addApart(notes.colourMark(mark));
         }
         return mark > 0;
     }
@@ -332,6 +312,12 @@ final class SequenceReader {
     }
 
     private void bracket() {
+        if (cursor.is(1, Meaning.MAGIC) && cursor.is(2, Meaning.SHUT)) {
+            cursor.next();
+            starts.read();
+            cursor.accept(Meaning.SHUT);
+            return;
+        }
         boolean missing = cursor.is(1, Meaning.SKIP) && cursor.is(2, Meaning.SHUT);
         if (missing || !line.counted && line.worked && notes.onlyMarks()) {
             line.hole(notes.bracket().span());

@@ -224,7 +224,7 @@ final class StartReader {
             items.addApart(new Note(cursor.since(begin), Feature.OTHER));
             return true;
         }
-        if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE)) {
+        if (cursor.is(Meaning.COLOUR) || cursor.is(Meaning.NOTE) || line.yarns.capital(cursor.peek())) {
             cursor.at = begin;
             items.addApart(new NoteReader(line).read(Feature.COLOUR_CHANGE));
             return true;

@@ -377,6 +377,7 @@ final class StitchReader {
         }
         if (number > SMALL && core.manner == Manner.PLAIN) {
             line.places.overEachRound();
+            line.places.overPart();
         }
         line.places.overWords();
         boolean toHowMany = shapes(core) && cursor.is(Meaning.TO) && cursor.is(1, Meaning.NUMBER);

@@ -21,12 +21,19 @@ final class Yarns {
     int mark() {
         int letter = cursor.is(Meaning.OPEN) ? 1 : 0;
         int end = letter + 1;
-        Token token = cursor.peek(letter);
-        boolean alone = token.end() - token.start() == 1
+        return capital(cursor.peek(letter))
+                        && cursor.is(end, letter == 1 ? Meaning.SHUT : Meaning.COLON)
+                        && step(end + 1)
+                ? end + 1
+                : 0;
+    }
+
+    /** Whether the token is a capital letter that means no step. */
+    boolean capital(Token token) {
+        return token.end() - token.start() == 1
                 && Character.isUpperCase(text.charAt(token.start()))
                 && !token.meaning().makes()
                 && !token.is(Meaning.TIMES);
-        return alone && cursor.is(end, letter == 1 ? Meaning.SHUT : Meaning.COLON) && step(end + 1) ? end + 1 : 0;
     }
 
     private boolean step(int ahead) {
