@@ -11,6 +11,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import roundwright.course.Lesson;
+import roundwright.course.file.CourseFile;
 import roundwright.desktop.work.Task;
 import roundwright.desktop.work.Work;
 import roundwright.group.CountReport;
@@ -42,6 +43,7 @@ public final class Desk {
     private WorkbookView view;
     private Choice choice = Choice.NONE;
     private Optional<OpenCourse> course = Optional.empty();
+    private Optional<CourseFile> readElsewhere = Optional.empty();
     private Optional<String> notice = Optional.empty();
     private Optional<Lesson> lesson = Optional.empty();
     private LessonKey lessonFor = new LessonKey(Optional.empty(), Optional.empty(), LocalDate.MIN);
@@ -190,12 +192,19 @@ public final class Desk {
                 .isPresent();
     }
 
+    /** Takes note of a text that has been read elsewhere: when it comes into the file, it is not read again. */
+    public void know(CourseFile read) {
+        readElsewhere = Optional.of(read);
+    }
+
     private void read(KeptCourse kept, Consumer<OpenCourse> then) {
         WorkbookView now = view;
+        Optional<CourseFile> known = readElsewhere.filter(file -> file.text().equals(kept.text()));
         work.submit(new Task<ReadCourse>() {
             @Override
             public ReadCourse away() {
-                return ReadCourse.of(kept, now);
+                return known.map(file -> ReadCourse.of(OpenCourse.of(kept, file), now))
+                        .orElseGet(() -> ReadCourse.of(kept, now));
             }
 
             @Override

@@ -44,7 +44,11 @@ public record OpenCourse(
 
     /** Reads the text; any text can be read. */
     public static OpenCourse of(KeptCourse kept) {
-        CourseFile file = CourseFile.read(kept.text());
+        return of(kept, CourseFile.read(kept.text()));
+    }
+
+    /** A course whose text has been read already. */
+    static OpenCourse of(KeptCourse kept, CourseFile file) {
         Course course = file.course();
         Expectations expectations = Expectations.of(course.pattern());
         return new OpenCourse(
@@ -55,6 +59,11 @@ public record OpenCourse(
                 expectations.places(),
                 plan(course),
                 CourseIndex.of(course, expectations.places()));
+    }
+
+    /** The same course with another text. */
+    public OpenCourse with(CourseFile other) {
+        return of(new KeptCourse(kept.id(), kept.name(), other.text()), other);
     }
 
     private static Optional<WrittenLessons.Placed> plan(Course course) {

@@ -17,9 +17,13 @@ public record ReadCourse(OpenCourse course, Map<StudentId, KnownStanding> standi
 
     /** Reads a course of the file. */
     public static ReadCourse of(KeptCourse kept, WorkbookView view) {
-        OpenCourse course = OpenCourse.of(kept);
+        return of(OpenCourse.of(kept), view);
+    }
+
+    /** Of a course whose text has been read already. */
+    static ReadCourse of(OpenCourse course, WorkbookView view) {
         Map<StudentId, KnownStanding> standings = new HashMap<>();
-        view.groups(kept.id())
+        view.groups(course.kept().id())
                 .forEach(group -> group.students()
                         .forEach(student ->
                                 standings.put(student.id(), KnownStanding.of(course, group.reports(student.id())))));

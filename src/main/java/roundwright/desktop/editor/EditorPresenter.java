@@ -72,6 +72,7 @@ public final class EditorPresenter {
                     String name = result.course().name().isBlank()
                             ? course.kept().name()
                             : result.course().name();
+                    desk.know(result);
                     desk.apply(new CourseEdit.ReplaceCourseText(course.kept().id(), name, result.text()));
                 });
     }

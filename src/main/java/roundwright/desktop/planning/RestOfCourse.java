@@ -23,7 +23,6 @@ import roundwright.group.CountReport;
 import roundwright.mistakes.Forecast;
 import roundwright.mistakes.chain.PatternStory;
 import roundwright.mistakes.story.Rates;
-import roundwright.store.KeptCourse;
 import roundwright.wording.Dates;
 import roundwright.wording.Wording;
 
@@ -155,9 +154,7 @@ record RestOfCourse(Question question, GroupNow now, Replanning rest, Plan whole
         OpenCourse open = question.open();
         String pace = WORDS.say("split-written-pace", Numbers.shortest(oneDecimal(now.pace())));
         CourseFile file = CourseFile.read(CourseEdits.of(open.file()).setting("pace", Optional.of(pace)));
-        OpenCourse measured =
-                OpenCourse.of(new KeptCourse(open.kept().id(), open.kept().name(), file.text()));
         return PlanInText.of(
-                measured, whole, PlanInText.mostInCommon(open.plan().orElseThrow(), whole));
+                open.with(file), whole, PlanInText.mostInCommon(open.plan().orElseThrow(), whole));
     }
 }

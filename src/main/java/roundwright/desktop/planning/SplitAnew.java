@@ -19,7 +19,6 @@ import roundwright.course.planning.PlannedLesson;
 import roundwright.course.planning.Planner;
 import roundwright.course.planning.WrittenLessons;
 import roundwright.desktop.desk.OpenCourse;
-import roundwright.store.KeptCourse;
 import roundwright.wording.Wording;
 
 /**
@@ -133,11 +132,9 @@ record SplitAnew(OpenCourse open, SplitWish wish, Optional<Plan> now, Plan plan,
             String pace = Numbers.shortest(wish.settings().pace());
             file = set(file, "pace", WORDS.say("split-written-pace", pace));
         }
-        OpenCourse measured =
-                OpenCourse.of(new KeptCourse(open.kept().id(), open.kept().name(), file.text()));
         List<List<Integer>> sources =
                 now.map(before -> PlanInText.mostInCommon(before, plan)).orElse(List.of());
-        return PlanInText.of(measured, plan, sources);
+        return PlanInText.of(open.with(file), plan, sources);
     }
 
     private static CourseFile set(CourseFile file, String key, String value) {

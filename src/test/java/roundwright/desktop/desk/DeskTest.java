@@ -1,6 +1,8 @@
 package roundwright.desktop.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -11,8 +13,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import roundwright.course.Lesson;
+import roundwright.course.file.CourseFile;
 import roundwright.desktop.DeskOnFile;
 import roundwright.group.GroupId;
+import roundwright.group.RoundPlace;
 import roundwright.workbook.CourseEdit;
 import roundwright.workbook.GroupEdit;
 
@@ -60,6 +64,20 @@ class DeskTest {
         later.open(Optional.empty());
         assertEquals(Optional.of(first), later.choice().group());
         assertEquals("Harbour light", later.course().orElseThrow().kept().name());
+    }
+
+    @Test
+    void aTextThatWasReadElsewhereIsNotReadAgain() {
+        file.course("harbour-light");
+        CourseFile read =
+                CourseFile.read(desk.course().orElseThrow().kept().text() + "\n## Part: Boat\n\n- Rnd 1: 6 dc (6)\n");
+        desk.know(read);
+        var id = desk.choice().course().orElseThrow();
+        desk.apply(new CourseEdit.ReplaceCourseText(id, "Harbour light", read.text()));
+        assertSame(read, desk.course().orElseThrow().file());
+        desk.apply(new CourseEdit.ReplaceCourseText(id, "Harbour light", read.text() + "- Rnd 2: inc x 6 (12)\n"));
+        assertNotSame(read, desk.course().orElseThrow().file());
+        assertTrue(desk.course().orElseThrow().places().contains(new RoundPlace("Boat", 2)));
     }
 
     @Test
