@@ -27,8 +27,11 @@ public final class NativeLibrary {
             Unpacked.file(folder.resolve(name), () -> packed(name));
             System.setProperty("org.sqlite.lib.path", folder.toString());
             System.setProperty("org.sqlite.lib.name", name);
+            // where the driver looks for copies that were left behind: nobody else's files are listed there
+            System.setProperty("org.sqlite.tmpdir", folder.toString());
         } catch (IOException cannot) {
             System.clearProperty("org.sqlite.lib.path");
+            System.clearProperty("org.sqlite.tmpdir");
         }
     }
 

@@ -2,6 +2,7 @@ package roundwright.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -57,6 +58,28 @@ class WorkbookTest {
                 assertEquals(Optional.of("neat"), after.note(sketch.students.get(0), "Acorn", 1));
                 assertEquals(Optional.of("counts"), again.view().setting("page"));
             }
+        }
+    }
+
+    @Test
+    void aCountLeavesTheReportsOfTheOthersAndOfTheViewBeforeAsTheyWere() throws StoreException {
+        try (Sketch sketch = new Sketch(folder, "Ines", "Bram")) {
+            sketch.count(0, 1, 6);
+            sketch.count(1, 1, 7);
+            GroupView before = sketch.view();
+            List<CountReport> ines = before.reports(sketch.students.get(0));
+            List<CountReport> bram = before.reports(sketch.students.get(1));
+            sketch.count(1, 2, 12);
+            GroupView after = sketch.view();
+            assertSame(ines, after.reports(sketch.students.get(0)));
+            assertEquals(bram, before.reports(sketch.students.get(1)));
+            assertEquals(2, before.reportCount());
+            assertEquals(
+                    List.of(7, 12),
+                    after.reports(sketch.students.get(1)).stream()
+                            .map(each -> each.count().getAsInt())
+                            .toList());
+            assertEquals(3, after.reportCount());
         }
     }
 

@@ -3,9 +3,9 @@ package roundwright.desktop.look;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
 
 /** Paints numbers with every digit as wide as the widest, so that figures below each other line up. */
 public final class Figures {
@@ -47,15 +47,20 @@ public final class Figures {
 
     /** Measuring takes long, and a grid of counts asks for the same few figures over and over. */
     private static double advance(char character, Font font) {
-        return character < PLAIN
-                ? ADVANCES.computeIfAbsent(font, Figures::measured)[character]
-                : measured(character, font);
+        if (character >= PLAIN) {
+            return measured(character, font);
+        }
+        double[] known = ADVANCES.computeIfAbsent(font, absent -> unmeasured());
+        if (Double.isNaN(known[character])) {
+            known[character] = measured(character, font);
+        }
+        return known[character];
     }
 
-    private static double[] measured(Font font) {
-        return IntStream.range(0, PLAIN)
-                .mapToDouble(character -> measured((char) character, font))
-                .toArray();
+    private static double[] unmeasured() {
+        double[] advances = new double[PLAIN];
+        Arrays.fill(advances, Double.NaN);
+        return advances;
     }
 
     private static double measured(char character, Font font) {

@@ -108,7 +108,7 @@ final class LessonsTable extends JTable {
     private int leastWidth() {
         return Stream.of(LessonColumn.values())
                 .filter(column -> column != LessonColumn.DATE)
-                .mapToInt(column -> wish(column).least())
+                .mapToInt(this::leastOfWords)
                 .sum();
     }
 
@@ -143,11 +143,18 @@ final class LessonsTable extends JTable {
 
     /** A date says nothing when it is cut; of the rest, the beginning does. */
     private ColumnWidths.Wish wish(LessonColumn column) {
-        int head = getFontMetrics(Type.SMALL_STRONG.font()).stringWidth(column.heading()) + Space.of(2);
         int wanted =
-                model.rows.stream().mapToInt(row -> cells.wanted(row, column)).reduce(head, Math::max);
-        int least = column == LessonColumn.DATE ? wanted : Math.max(head, Space.points(column.least()));
+                model.rows.stream().mapToInt(row -> cells.wanted(row, column)).reduce(head(column), Math::max);
+        int least = column == LessonColumn.DATE ? wanted : leastOfWords(column);
         return new ColumnWidths.Wish(least, wanted, column.share());
+    }
+
+    private int leastOfWords(LessonColumn column) {
+        return Math.max(head(column), Space.points(column.least()));
+    }
+
+    private int head(LessonColumn column) {
+        return getFontMetrics(Type.SMALL_STRONG.font()).stringWidth(column.heading()) + Space.of(2);
     }
 
     private static int least(List<ColumnWidths.Wish> wishes) {

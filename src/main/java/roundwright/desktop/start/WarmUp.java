@@ -7,10 +7,13 @@ import java.awt.font.TextLayout;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.EnumSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -38,6 +41,18 @@ final class WarmUp {
     /** In milliseconds: keys and clicks come between one piece of what is fetched later and the next. */
     private static final int BETWEEN = 150;
 
+    /** What every window shows at once. */
+    private static final Set<Glyph> OF_THE_HEAD = EnumSet.of(
+            Glyph.PLAN,
+            Glyph.COUNTS,
+            Glyph.STUCK,
+            Glyph.NEXT,
+            Glyph.FIND,
+            Glyph.UNDO,
+            Glyph.REDO,
+            Glyph.DOWN,
+            Glyph.MORE);
+
     /** What cards are made of and the first pages are not. */
     private static final List<Supplier<JComponent>> OF_CARDS = List.of(
             JComboBox::new, JTextField::new, JTextArea::new, JCheckBox::new, () -> Buttons.main(LETTERS, () -> {}));
@@ -46,8 +61,7 @@ final class WarmUp {
 
     /** Draws everything once where nobody sees it. */
     static void run() {
-        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
+        Graphics2D graphics = unseen();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
@@ -56,23 +70,35 @@ final class WarmUp {
             graphics.drawString(LETTERS, 0, HEIGHT / 2);
             new TextLayout(LETTERS, type.font(), CONTEXT).draw(graphics, 0, HEIGHT / 2f);
         }
-        for (Glyph glyph : Glyph.values()) {
-            glyph.icon(18, Optional.of(Tone.INK)).paintIcon(null, graphics, 0, 0);
-        }
+        OF_THE_HEAD.forEach(glyph -> draw(glyph, graphics));
         graphics.fill(new RoundRectangle2D.Double(0.5, 0.5, WIDTH, HEIGHT, 9, 9));
         graphics.draw(new Ellipse2D.Double(0.5, 0.5, WIDTH, HEIGHT));
         controls(graphics);
         graphics.dispose();
     }
 
+    private static Graphics2D unseen() {
+        return new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB).createGraphics();
+    }
+
+    private static void draw(Glyph glyph, Graphics2D graphics) {
+        glyph.icon(18, Optional.of(Tone.INK)).paintIcon(null, graphics, 0, 0);
+    }
+
     /** Fetches what the first card would wait for, a piece an event, while nobody has asked for one yet. */
     static void later() {
-        Iterator<Supplier<JComponent>> pieces = OF_CARDS.iterator();
+        Graphics2D graphics = unseen();
+        Iterator<Runnable> pieces = Stream.concat(
+                        OF_CARDS.stream().<Runnable>map(part -> part::get),
+                        EnumSet.complementOf(EnumSet.copyOf(OF_THE_HEAD)).stream()
+                                .map(glyph -> () -> draw(glyph, graphics)))
+                .iterator();
         Timer timer = new Timer(BETWEEN, null);
         timer.addActionListener(event -> {
-            pieces.next().get();
+            pieces.next().run();
             if (!pieces.hasNext()) {
                 timer.stop();
+                graphics.dispose();
             }
         });
         timer.start();

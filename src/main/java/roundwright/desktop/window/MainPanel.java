@@ -185,7 +185,7 @@ public final class MainPanel extends JPanel implements Asking {
     private void turnNow() {
         boolean other = showPage();
         revalidate();
-        repaint();
+        holder.repaint();
         if (isShowing()) {
             validate();
         }
