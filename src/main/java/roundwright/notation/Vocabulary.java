@@ -75,7 +75,7 @@ public final class Vocabulary {
 
     /** Whether a word (lower case) may be a writer's name of a round: a letter, or a word without a meaning in the trade. */
     public static boolean mayLabel(String word) {
-        return word.length() == 1 ? !word.equals("x") : isFree(word);
+        return word.length() == 1 ? !word.equals("x") && !isRound(word) : isFree(word);
     }
 
     /** Takes a word for this writer's name of a round, as it stands before or after its number. */
@@ -86,6 +86,11 @@ public final class Vocabulary {
     /** Whether a word (lower case) may be a writer's own for a stitch: it has no meaning in the trade, or that of a loop or a metre. */
     public static boolean mayCount(String word) {
         return word.startsWith("loop") || word.equals("m") || isFree(word);
+    }
+
+    /** Whether a word (lower case) names a round in the trade. */
+    private static boolean isRound(String word) {
+        return Scanner.scan(word, new Vocabulary()).stream().allMatch(token -> token.is(Meaning.ROUND));
     }
 
     /** Whether a word (lower case) means nothing in the trade. */

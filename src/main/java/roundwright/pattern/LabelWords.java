@@ -39,12 +39,19 @@ final class LabelWords {
     private final Map<String, Run> runs = new HashMap<>();
 
     void see(String text) {
-        Matcher before = BEFORE.matcher(text);
-        Matcher after = AFTER.matcher(text);
-        if (before.lookingAt()) {
-            run(before.group(1)).see(Integer.parseInt(before.group(2)), before.group(3));
-        } else if (after.lookingAt()) {
-            run(after.group(3)).see(Integer.parseInt(after.group(1)), after.group(2));
+        int begin = 0;
+        while (begin < text.length() && !Character.isLetterOrDigit(text.charAt(begin))) {
+            begin++;
+        }
+        if (begin == text.length()) {
+            return;
+        }
+        boolean figure = Character.isDigit(text.charAt(begin));
+        Matcher label = (figure ? AFTER : BEFORE).matcher(text);
+        if (label.lookingAt()) {
+            int word = figure ? 3 : 1;
+            int number = figure ? 1 : 2;
+            run(label.group(word)).see(Integer.parseInt(label.group(number)), label.group(figure ? 2 : 3));
         }
     }
 
