@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import roundwright.notation.Feature;
+import roundwright.notation.Node;
 import roundwright.notation.WrittenLine;
 import roundwright.wording.Beginning;
 
@@ -39,16 +40,25 @@ record PartHeading(String name, String after, boolean marked) {
                     + "|abbreviations?|gauge|tension|notes?|tips?|instructions?|directions?|pattern|stitch(?:es)?|size|level|skill"
                     + "|terms|yarn|hook|finished|difficulty|by|designed|copyright|©|www|http|page|step|rounds?|rnds?|rows?|method"
                     + "|assembly|finishing|making up|to make up|colou?rs?|main colou?r"
+                    + "|magic|adjustable|sliding|mr|mc|form|make an?\\b"
                     + "|with|using|use|change|switch|place|put|cut|make sure|repeat|begin|start|continue|work|do|now|for|you|we"
                     + "|insert|turn|close|fasten|stuff|sew|weave|join|attach|leave|pull|fold|finish|break|don.t|do not|then|next|see"
                     + "|add|move|mark|count|in|this|it|remember|optional)\\b.*");
 
-    /** A heading may name a colour, or a part that is called like something to do: "Tail", "Eyes". */
+    /** A heading may name a colour, or a part that is called like something to do: "Tail", "Eyes", "Ring". */
     private static final Set<Feature> MAY_NAME = EnumSet.of(
-            Feature.OTHER, Feature.COLOUR_CHANGE, Feature.LEAVE_TAIL, Feature.EYES, Feature.MARKER, Feature.EMBROIDER);
+            Feature.OTHER,
+            Feature.MAGIC_RING,
+            Feature.COLOUR_CHANGE,
+            Feature.LEAVE_TAIL,
+            Feature.EYES,
+            Feature.MARKER,
+            Feature.EMBROIDER);
 
     static Optional<PartHeading> of(WrittenLine line) {
-        if (line.label().isPresent() || line.stitches() || !MAY_NAME.containsAll(line.features())) {
+        if (line.label().isPresent()
+                || line.stitches() && !namesARing(line)
+                || !MAY_NAME.containsAll(line.features())) {
             return Optional.empty();
         }
         String bare = EDGES.matcher(line.text()).replaceAll("");
@@ -59,6 +69,12 @@ record PartHeading(String name, String after, boolean marked) {
                 && !bare.matches(".*[.!?…]$|\\d+(?!\\d*(?:st|nd|rd|th)\\b).*|.*\\|.*")
                 && !OTHER.matcher(bare).matches();
         return fits ? Optional.of(cut(bare, marked)) : Optional.empty();
+    }
+
+    /** A ring and nothing worked into it: a part may be one. */
+    private static boolean namesARing(WrittenLine line) {
+        return line.features().contains(Feature.MAGIC_RING)
+                && line.body().stream().allMatch(Node.Note.class::isInstance);
     }
 
     private static PartHeading cut(String bare, boolean marked) {

@@ -36,6 +36,22 @@ class PastedPatternTest {
                         R1: 6 sc in MR (6)
                         R2: inc x6 (12)
                         Fasten off, leave a long tail.""", List.of("Body: 4", "Wing: 4"), 3),
+                new Case(
+                        "parts that are called rings, and a ring that is made",
+                        """
+                        Buoy (red)
+                        Rnd 1: 6 sc in magic ring (6)
+                        Rnd 2: inc x 6 (12)
+
+                        Ring (white)
+                        Rnd 1: ch 24, join with sl st to form a ring, sc in each ch (24)
+                        Rnd 2: sc in each st (24)
+
+                        White ring (make 2)
+                        Rnd 1: 6 sc in the ring (6)
+                        Rnd 2: inc x 6 (12)""",
+                        List.of("Buoy: 3", "Ring: 3", "White ring: 3"),
+                        0),
                 new Case("a blank line after every round", """
                         Head
 
