@@ -13,17 +13,17 @@ import java.util.regex.Pattern;
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
     /** How lists of what a pattern uses begin. */
     private static final Pattern LIST = Pattern.compile(
-            "\\W*((abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment)\\b[^0-9]{0,20}:"
+            "\\W*+((abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment)\\b[^0-9]{0,20}:"
                     + "|(abbreviations|glossary|stitches used|materials|gauge|tension|measurements|finished size|supplies|notions)\\b)",
             Pattern.CASE_INSENSITIVE);
 
     /** "dc means double crochet". */
     private static final Pattern MEANS = Pattern.compile(
-            "\\W*\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
+            "\\W*+\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
 
     /** "A number alone means that many dc". */
     private static final Pattern NUMBERS = Pattern.compile(
-            "\\W*(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
+            "\\W*+(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
             Pattern.CASE_INSENSITIVE);
 
     private static final String ROUND = "rounds";

@@ -17,9 +17,9 @@ final class LabelWords {
     private static final String UP_TO =
             "(?:[.\u00b0\u00aa\u00ba]?\\s*(?:-|\u2013|\u2014|~|\u301c|to|a|\u00e0|al|bis|do|t/m|\u0434\u043e)\\s*\\D{0,3}(\\d{1,3}))?";
     private static final Pattern BEFORE = Pattern.compile(
-            "[^\\p{L}\\d]*(\\p{L}{1,12}?)s?[. \u00ba]{0,2}(\\d{1,3})" + UP_TO, Pattern.CASE_INSENSITIVE);
+            "[^\\p{L}\\d]*+(\\p{L}{1,12}?)s?[. \u00ba]{0,2}(\\d{1,3})" + UP_TO, Pattern.CASE_INSENSITIVE);
     private static final Pattern AFTER = Pattern.compile(
-            "[^\\p{L}\\d]*(\\d{1,3})" + UP_TO + "[.\u00b0\u00aa\u00ba]?\\s?(\\p{L}{2,12})\\b[.]?\\s*[:.)=\u2013-]",
+            "[^\\p{L}\\d]*+(\\d{1,3})" + UP_TO + "[.\u00b0\u00aa\u00ba]?\\s?(\\p{L}{2,12})\\b[.]?\\s*[:.)=\u2013-]",
             Pattern.CASE_INSENSITIVE);
 
     /** How far the numbers beside a word run on. */
