@@ -67,10 +67,7 @@ final class AroundFigures {
 
     /** Whether a number and no word after it stands there: "ch. 24, join", not "top of ch. 24 dc". */
     boolean howMany(int from) {
-        int next = from;
-        while (next < length && Scanner.digit(folded[next])) {
-            next++;
-        }
+        int next = afterDigits(from);
         boolean number = next > from;
         while (next < length && folded[next] == ' ') {
             next++;
