@@ -121,6 +121,7 @@ final class CountEnds {
         boolean goesOn = switch (after) {
             case TIMES, COUNTER, IN, AROUND, TOEND, EACH, REPEAT -> true;
             case NUMBER -> cursor.is(1, Meaning.TIMES);
+            case FOR -> cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.TIMES);
             case STAR -> cursor.is(1, Meaning.NUMBER);
             default -> false;
         };

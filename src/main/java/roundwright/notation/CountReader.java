@@ -62,6 +62,9 @@ final class CountReader {
         if (figures.total > 0) {
             line.counts.add(new Count(figures.total, span, true));
         }
+        if (figures.parts > 1 && figures.total == figures.all) {
+            return;
+        }
         if (figures.stitches > 0 && figures.stitches != figures.total || figures.ofStitches && figures.total == 0) {
             line.counts.add(new Count(figures.stitches, span, true, figures.ofGroups && figures.parts == 1));
         }
@@ -80,6 +83,7 @@ final class CountReader {
         cursor.next();
         cursor.skip(Meaning.OPEN, Meaning.MARK);
         overTitle();
+        overCounting();
         overWords();
         overChange();
         overEquation();
@@ -111,9 +115,11 @@ final class CountReader {
         }
     }
 
-    /** "sts: 18". */
+    /** "sts: 18", or "sts 18" as a last sentence. */
     private boolean titled() {
-        boolean found = line.worked && overTitle() && figures.read() && (figures.parts == 1 && ends.nothingAfter(0));
+        boolean last = cursor.is(Meaning.ST) && cursor.is(-1, Meaning.STOP) && cursor.is(1, Meaning.NUMBER);
+        cursor.at += last ? 1 : 0;
+        boolean found = line.worked && (last || overTitle()) && figures.read() && (figures.parts == 1 && ends.nothingAfter(0));
         return found;
     }
 
@@ -169,6 +175,18 @@ final class CountReader {
         cursor.at += only ? colon + 1 : 0;
     }
 
+    /** Over "counting ch 3 as 1 dc," before the count. */
+    private void overCounting() {
+        int mark = 0;
+        while (cursor.is(Meaning.COUNTSAS) && !cursor.is(mark, Meaning.SHUT) && !cursor.is(mark, Meaning.FINISH)) {
+            if (cursor.is(mark, Meaning.COMMA) && cursor.is(mark + 1, Meaning.NUMBER)) {
+                cursor.at += mark + 1;
+                return;
+            }
+            mark++;
+        }
+    }
+
     /** "10 x 2 =" before the count. */
     private void overEquation() {
         if (!cursor.is(Meaning.NUMBER)) {
@@ -185,7 +203,8 @@ final class CountReader {
     /** "Rnd 3: [18] (sc, inc) around": the count first, in brackets. */
     private boolean leads() {
         boolean alone = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT) && line.labelled && !line.worked;
-        boolean steps = cursor.peek(3).meaning().makes()
+        int step = cursor.is(3, Meaning.NUMBER) ? 4 : 3;
+        boolean steps = cursor.peek(step).meaning().makes()
                 || cursor.is(3, Meaning.OPEN)
                 || cursor.is(3, Meaning.STAR)
                 || cursor.is(3, Meaning.MAGIC);
@@ -223,7 +242,7 @@ final class CountReader {
         if (mistyped || cursor.accept(Meaning.SHUT) || cursor.done()) {
             return true;
         }
-        boolean remark = figures.named && cursor.peek().meaning().parts() || toldFurther();
+        boolean remark = toldFurther() || figures.named && cursor.peek().meaning().parts();
         while (remark && !cursor.done() && !cursor.is(Meaning.SHUT)) {
             if (cursor.next().meaning().makes() && !figures.ofSts && !figures.settled) {
                 return false;
@@ -243,8 +262,9 @@ final class CountReader {
                 default -> true;
             };
         }
-        figures.settled |= mark && !range;
-        return mark && !range;
+        boolean further = mark && !range || cursor.is(Meaning.COMMA) && cursor.is(1, Meaning.COUNTSAS);
+        figures.settled |= further;
+        return further;
     }
 
     private boolean marked() {

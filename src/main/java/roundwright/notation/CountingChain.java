@@ -9,6 +9,8 @@ import roundwright.notation.Node.Work;
 
 /** Reads whether a starting chain counts, where the line says so itself. */
 final class CountingChain {
+    private static final int COUNTING = "counting".length();
+
     private final Reading line;
     private final Cursor cursor;
     private final Items items;
@@ -31,7 +33,7 @@ final class CountingChain {
                         && !cursor.peek(ahead).meaning().ends();
                 ahead++) {
             not |= cursor.is(ahead, Meaning.NOT);
-            counts |= cursor.is(ahead, Meaning.COUNTSAS);
+            counts |= cursor.is(ahead, Meaning.COUNTSAS) && !(bare(cursor.peek(ahead)) && !chain(ahead + 1));
         }
         if (counts) {
             settle(not);
@@ -48,6 +50,20 @@ final class CountingChain {
             return true;
         }
         return false;
+    }
+
+    /** "counting", which needs the name of what is counted after it. */
+    private static boolean bare(Token counting) {
+        return counting.end() - counting.start() == COUNTING;
+    }
+
+    /** Whether the starting chain is named there: "the ch-3", "starting ch". */
+    private boolean chain(int ahead) {
+        int place = cursor.is(ahead, Meaning.THE) ? ahead + 1 : ahead;
+        int figure = cursor.is(place + 1, Meaning.DASH) ? place + 2 : place + 1;
+        int after = cursor.is(figure, Meaning.NUMBER) ? figure + 1 : place + 1;
+        boolean named = cursor.is(place, Meaning.CHAIN) || cursor.is(place, Meaning.TCHAIN);
+        return named && !cursor.is(after, Meaning.SPACE);
     }
 
     /** "ch 3 (first dc)", "ch 3 (= 1 dc)", straight after the chain, which is then that stitch. */
@@ -85,8 +101,14 @@ final class CountingChain {
 
     private void settle(boolean not) {
         for (int i = 0; i < items.nodes.size(); i++) {
-            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == line.startHabit) {
+            if (!(items.nodes.get(i) instanceof Choice choice)) {
+                continue;
+            }
+            boolean foundation = choice.habit() == Habit.FOUNDATION_COUNTS;
+            if (foundation || choice.habit() == line.startHabit) {
                 items.nodes.set(i, choice.options().get(not ? 0 : 1));
+            }
+            if (!foundation && choice.habit() == line.startHabit) {
                 line.startSaid = OptionalInt.of(not ? 0 : 1);
                 line.startCounts = !not;
                 line.openStart = false;

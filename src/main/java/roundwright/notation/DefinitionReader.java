@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 /** Reads definitions of words: a name, a mark of equality or a colon, and what the name stands for. */
 final class DefinitionReader {
     private static final Pattern CLOSED = Pattern.compile(
-            "(?i)\\blast loop|(draw|drawn|pull|pulled|yarn|hook) (it )?through|through all|counts as (1|one|a) st|to close");
+            "(?i)\\blast loop|(draw|drawn|pull|pulled|yarn|hook) (it )?through|through all|counts as (1|one|a) st|to close|closed together");
 
     private static final int LONGEST_NAME = 6;
 
@@ -169,7 +169,8 @@ final class DefinitionReader {
     private void overMeaning(int meant) {
         while (!cursor.done()) {
             boolean next = cursor.peek().meaning().parts() && equalsWithin(4);
-            if (next || cursor.is(1, Meaning.EQUALS) && cursor.at > meant && !cursor.is(-1, Meaning.NUMBER)) {
+            boolean numbered = cursor.is(-1, Meaning.NUMBER) && !cursor.is(-2, Meaning.IN);
+            if (next || cursor.is(1, Meaning.EQUALS) && cursor.at > meant && !numbered) {
                 return;
             }
             cursor.next();
@@ -238,7 +239,7 @@ final class DefinitionReader {
     /** What the words from {@code from} to {@code to} say a step is; null where they are not understood. */
     private Lexicon.Entry meant(int from, int to) {
         if (alone(from, to)) {
-            return same(from);
+            return same(afterArticle(from));
         }
         Token stitch = null;
         boolean together = false;
@@ -264,7 +265,8 @@ final class DefinitionReader {
                     largest = Math.max(largest, before);
                 }
                 case TOG -> together = true;
-                case SAME, NEXT, NUMBER -> oneStitch |= inStitch(0);
+                case NUMBER -> oneStitch |= inStitch(0) || i == to - 1 && token.value() == 1 && cursor.is(-1, Meaning.IN);
+                case SAME, NEXT -> oneStitch |= inStitch(0);
                 case SPACE -> drawn = true;
                 default -> {}
             }
@@ -293,23 +295,28 @@ final class DefinitionReader {
         };
     }
 
+    private int afterArticle(int place) {
+        return cursor.is(place - cursor.at, Meaning.THE) ? place + 1 : place;
+    }
+
     private Lexicon.Entry same(int place) {
         Token word = cursor.peek(place - cursor.at);
         return new Lexicon.Entry(word.meaning(), word.value(), word.name(), word.hold(), word.feature());
     }
 
-    /** Whether the meaning is one word of the trade that is no stitch to be worked: "am = magic ring", "m = stitches". */
+    /** Whether the meaning is one word of the trade that is no stitch to be worked: "am = magic ring", "m = my stitches". */
     private boolean alone(int from, int to) {
-        cursor.at = from;
+        int first = afterArticle(from);
+        cursor.at = first;
         int last = 1;
-        while (from + last < to && cursor.is(last, Meaning.FILLER)) {
+        while (first + last < to && cursor.is(last, Meaning.FILLER)) {
             last++;
         }
         boolean known = switch (cursor.peek().meaning()) {
             case CHAIN, SLIP, SKIP, MAGIC, ROUND, ST, HOLD, TOEND, CHAINSPACE, MARKER, TURN, REPEAT -> true;
             default -> false;
         };
-        boolean ends = from + last >= to || cursor.peek(last).meaning().parts() || cursor.is(last, Meaning.OPEN);
+        boolean ends = first + last >= to || cursor.peek(last).meaning().parts() || cursor.is(last, Meaning.OPEN);
         cursor.at = to;
         return known && ends;
     }

@@ -20,7 +20,7 @@ final class Fold {
             "аa еe оo рp сc хx уy іi ѕs јj кk мm нh тt вb гr пn иu дd ԁd ɡg һh ӏl ıi ɩi οo ρp αa τt νv ιi κk εe χx υu"
                     + " АA ЕE ОO РP СC ХX УY ІI ЅS ЈJ КK МM НH ТT ВB ΟO ΡP ΑA ΤT ΙI ΚK ΕE ΧX ΝN ΒB ΗH ΜM ΖZ ΥY"
                     + " ×x ✕x ✖x ⨯x ⅹx ∗* ＊* ★* ☆* ✱* ✳* ⁎* ✻* †* ‡* ❋* •• –- —- −- ‐- ‑- ‒- ―- ﹣- 〜- ~- „\" “\" ”\" «\" »\" ‘' ’' ′' ´' `'"
-                    + " ΣΣ ∑Σ łl øo đd ŁL ØO ĐD ßs ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf İi ẞs";
+                    + " ΣΣ ∑Σ łl øo đd ŁL ØO ĐD ßs ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf İi ẞs ∨v ⋁v ∧a ⋀a";
 
     static {
         Arrays.fill(KNOWN, NOT_YET);

@@ -54,7 +54,7 @@ public final class LineReader {
         line.stitches = reference.isPresent();
         line.taken = reference.isPresent();
         List<Node> body = new SequenceReader(line).line();
-        if (!line.labelled && !line.taken && (!line.beyondSlips && !line.ring || prose(line))) {
+        if (!line.labelled && !line.taken && (!line.beyondSlips && !(line.ring && line.worked) || prose(line))) {
             line.stitches = false;
             line.doubts.clear();
         }

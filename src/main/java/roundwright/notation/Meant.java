@@ -196,7 +196,20 @@ final class Meant {
         if (target == Target.SPACE && (each > 1 || place.number > 1)) {
             return increase(unit.in(target, 0), each, Math.max(1, place.number));
         }
-        return unit.in(target, 0).times(Times.of(each));
+        Work worked = unit.in(target, 0).times(Times.of(each));
+        return each > 1 && skipsChains() ? standing(worked) : worked;
+    }
+
+    /** "11 dc in 4th ch from hook" after a line of its own for the chain. */
+    private boolean skipsChains() {
+        return place.fromHook && line.chains == 0 && !line.begun && StartReader.standsTall(place.ordinal);
+    }
+
+    /** The chains that are passed over may stand for a first stitch. */
+    private Node standing(Work worked) {
+        Node first = StartReader.standing(unit.span());
+        return choice(
+                Habit.FOUNDATION_COUNTS, worked, new Node.Sequence(unit.span(), List.of(first, worked)));
     }
 
     /** The stitch just worked into, or the first of the round: which, hangs on whether a starting chain stands in it. */

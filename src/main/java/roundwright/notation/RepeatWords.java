@@ -126,6 +126,7 @@ final class RepeatWords {
                     TURN,
                     NOTE,
                     NOT -> true;
+            case TO -> place > 2;
             default -> after.parts() && !jammedStep;
         };
         return cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER) && ends;

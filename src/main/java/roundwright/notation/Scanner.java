@@ -10,6 +10,9 @@ final class Scanner {
     /** A word before a full stop that is longer ends a sentence. */
     private static final int LONGEST_ABBREVIATION = 4;
 
+    /** Before a slash within an abbreviation stand no more letters. */
+    private static final int LONGEST_INITIALS = 2;
+
     private final String text;
     private final Vocabulary vocabulary;
     private final char[] folded;
@@ -363,12 +366,21 @@ final class Scanner {
 
     /** Where the next word of a phrase begins, over blanks, one hyphen, one full stop, an apostrophe; -1 if it does not. */
     private int afterGap(int from) {
-        int i = from;
+        int i = slashed(from) ? from + 1 : from;
         while (i < length && i - from < 4 && gap(folded[i])) {
             i++;
         }
         boolean word = i > from && i < length && folded[i] >= 'a' && folded[i] <= 'z';
         return word && !(folded[from] == '.' && sentenceEnds(from, i)) ? i : -1;
+    }
+
+    /** "s/c", "h/d/c", "sl/st": whether a slash parts the letters of one abbreviation. */
+    private boolean slashed(int at) {
+        int begin = at;
+        while (begin > 0 && letter(folded[begin - 1])) {
+            begin--;
+        }
+        return folded[at] == '/' && at - begin <= LONGEST_INITIALS && at > begin;
     }
 
     /** Whether a full stop ends a sentence, and no abbreviation ("sl. st."): a capital stands after it, or a long word before it. */

@@ -197,7 +197,13 @@ final class SequenceReader {
 
     private boolean counted() {
         int begin = cursor.at;
-        if (depth > 0 || !counts.read()) {
+        if (depth > 0) {
+            return false;
+        }
+        if (cursor.is(Meaning.OPEN)) {
+            starts.counting();
+        }
+        if (!counts.read()) {
             return false;
         }
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));

@@ -20,12 +20,17 @@ final class SkipReader {
         return !leaves(cursor.peek()) || unworkedAhead();
     }
 
-    /** "leave 5 sts unworked" passes stitches over; "leave a gap" does not. */
+    /** "leave 5 sts unworked", "leaving the other 8 sts for the toe" pass stitches over; "leave a gap" does not. */
     private boolean leaves(Token token) {
         return Fold.of(line.text.charAt(token.start())) == 'l';
     }
 
     private boolean unworkedAhead() {
+        int other = cursor.is(1, Meaning.THE) ? 2 : 1;
+        boolean rest = cursor.is(other, Meaning.OTHER) || cursor.is(other, Meaning.REMAINING);
+        if (rest && cursor.is(other + 1, Meaning.NUMBER) && cursor.is(other + 2, Meaning.ST)) {
+            return true;
+        }
         for (int ahead = 1; ahead < 7; ahead++) {
             if (cursor.is(ahead, Meaning.UNWORKED)) {
                 return true;

@@ -140,12 +140,20 @@ final class StartReader {
     /** Of a chain that is worked along, the last chains may stand for a first tall stitch: "ch 4, 11 tr in 4th ch from hook". */
     private Node foundation(Span span, int number) {
         Note note = new Note(span, Feature.FOUNDATION_CHAIN);
-        if (number < 3 || number > 5) {
-            return note;
-        }
-        Work counts = new Work(
+        return standsTall(number)
+                ? new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, standing(span)))
+                : note;
+    }
+
+    /** Whether so many chains may stand for a tall stitch. */
+    static boolean standsTall(int chains) {
+        return chains >= 3 && chains <= 5;
+    }
+
+    /** The last chains of a foundation as its first stitch. */
+    static Work standing(Span span) {
+        return new Work(
                 span, Manner.STARTING_CHAIN, StitchName.CHAIN, 0, 1, Times.ONCE, Hold.BOTH, Target.FOUNDATION, "");
-        return new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, counts));
     }
 
     private static boolean alongChain(Node node) {

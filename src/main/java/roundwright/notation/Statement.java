@@ -23,7 +23,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
 
     /** "A number alone means that many dc". */
     private static final Pattern NUMBERS = Pattern.compile(
-            "\\W*+(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
+            "(.{0,80}[/;.] )?\\W*+(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)(?! in\\b)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
             Pattern.CASE_INSENSITIVE);
 
     private static final String ROUND = "rounds";
@@ -79,6 +79,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         }
         if (NUMBERS.matcher(text).matches()) {
             vocabulary.defineNumbersAreStitches();
+            new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
             return new Statement(true, OptionalInt.empty(), false);
         }
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));

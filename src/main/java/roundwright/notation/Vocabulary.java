@@ -19,6 +19,9 @@ public final class Vocabulary {
             "w", new Lexicon.Entry(Meaning.INC, 3, null, Hold.BOTH, null),
             "m", new Lexicon.Entry(Meaning.DEC, 3, null, Hold.BOTH, null));
 
+    /** Signs that are drawn as charts draw an increase and a decrease; they stand for V and A. */
+    private static final String WEDGES = "\u2228\u22c1\u2227\u22c0";
+
     private static final int SHORTEST_PLURAL = 3;
 
     private final Map<String, Lexicon.Entry> words = new HashMap<>();
@@ -116,6 +119,9 @@ public final class Vocabulary {
     public static boolean looksMarked(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
+            if (WEDGES.indexOf(c) >= 0) {
+                return true;
+            }
             boolean jammed = i > 0 && Character.isDigit(text.charAt(i - 1));
             boolean small = jammed && (c == 'v' || c == 'a' && i > 1 && "( ,".indexOf(text.charAt(i - 2)) >= 0);
             if ((c == 'V' || c == 'A' || c == 'X' || small) && alone(text, i)) {
