@@ -119,8 +119,8 @@ final class CountReader {
     private boolean titled() {
         boolean last = cursor.is(Meaning.ST) && cursor.is(-1, Meaning.STOP) && cursor.is(1, Meaning.NUMBER);
         cursor.at += last ? 1 : 0;
-        boolean found = line.worked && (last || overTitle()) && figures.read() && (figures.parts == 1 && ends.nothingAfter(0));
-        return found;
+        boolean count = line.worked && (last || overTitle()) && figures.read();
+        return count && figures.parts == 1 && ends.nothingAfter(0);
     }
 
     /** "ends with 18", as the last words. */

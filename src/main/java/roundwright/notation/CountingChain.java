@@ -57,13 +57,12 @@ final class CountingChain {
         return counting.end() - counting.start() == COUNTING;
     }
 
-    /** Whether the starting chain is named there: "the ch-3", "starting ch". */
+    /** Whether the starting chain is named there: "the ch-3", "starting ch"; not "chains", "each ch". */
     private boolean chain(int ahead) {
         int place = cursor.is(ahead, Meaning.THE) ? ahead + 1 : ahead;
         int figure = cursor.is(place + 1, Meaning.DASH) ? place + 2 : place + 1;
-        int after = cursor.is(figure, Meaning.NUMBER) ? figure + 1 : place + 1;
-        boolean named = cursor.is(place, Meaning.CHAIN) || cursor.is(place, Meaning.TCHAIN);
-        return named && !cursor.is(after, Meaning.SPACE);
+        boolean numbered = cursor.is(place, Meaning.CHAIN) && cursor.is(figure, Meaning.NUMBER);
+        return cursor.is(place, Meaning.TCHAIN) || numbered && !cursor.is(figure + 1, Meaning.SPACE);
     }
 
     /** "ch 3 (first dc)", "ch 3 (= 1 dc)", straight after the chain, which is then that stitch. */

@@ -265,8 +265,7 @@ final class DefinitionReader {
                     largest = Math.max(largest, before);
                 }
                 case TOG -> together = true;
-                case NUMBER -> oneStitch |= inStitch(0) || i == to - 1 && token.value() == 1 && cursor.is(-1, Meaning.IN);
-                case SAME, NEXT -> oneStitch |= inStitch(0);
+                case SAME, NEXT, NUMBER -> oneStitch |= inStitch(0);
                 case SPACE -> drawn = true;
                 default -> {}
             }
@@ -290,11 +289,12 @@ final class DefinitionReader {
                         && word.value() == 1
                         && (after == Meaning.ST
                                 || after == Meaning.SPACE
-                                || cursor.is(-1, Meaning.IN) && after.parts());
+                                || cursor.is(-1, Meaning.IN) && (after.parts() || cursor.is(2, Meaning.EQUALS)));
             default -> false;
         };
     }
 
+    /** The place after "the", "my"; the same place where no such word stands there. */
     private int afterArticle(int place) {
         return cursor.is(place - cursor.at, Meaning.THE) ? place + 1 : place;
     }

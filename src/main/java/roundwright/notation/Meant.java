@@ -208,8 +208,7 @@ final class Meant {
     /** The chains that are passed over may stand for a first stitch. */
     private Node standing(Work worked) {
         Node first = StartReader.standing(unit.span());
-        return choice(
-                Habit.FOUNDATION_COUNTS, worked, new Node.Sequence(unit.span(), List.of(first, worked)));
+        return choice(Habit.FOUNDATION_COUNTS, worked, new Node.Sequence(unit.span(), List.of(first, worked)));
     }
 
     /** The stitch just worked into, or the first of the round: which, hangs on whether a starting chain stands in it. */

@@ -197,15 +197,15 @@ final class SequenceReader {
 
     private boolean counted() {
         int begin = cursor.at;
-        if (depth > 0) {
+        if (depth > 0 || !counts.read()) {
             return false;
         }
+        int end = cursor.at;
+        cursor.at = begin;
         if (cursor.is(Meaning.OPEN)) {
             starts.counting();
         }
-        if (!counts.read()) {
-            return false;
-        }
+        cursor.at = end;
         items.addApart(new Note(cursor.since(begin), Feature.OTHER));
         return true;
     }
