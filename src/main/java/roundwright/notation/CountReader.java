@@ -242,7 +242,8 @@ final class CountReader {
         if (mistyped || cursor.accept(Meaning.SHUT) || cursor.done()) {
             return true;
         }
-        boolean remark = toldFurther() || figures.named && cursor.peek().meaning().parts();
+        boolean remark =
+                toldFurther() || figures.named && cursor.peek().meaning().parts();
         while (remark && !cursor.done() && !cursor.is(Meaning.SHUT)) {
             if (cursor.next().meaning().makes() && !figures.ofSts && !figures.settled) {
                 return false;

@@ -140,9 +140,7 @@ final class StartReader {
     /** Of a chain that is worked along, the last chains may stand for a first tall stitch: "ch 4, 11 tr in 4th ch from hook". */
     private Node foundation(Span span, int number) {
         Note note = new Note(span, Feature.FOUNDATION_CHAIN);
-        return standsTall(number)
-                ? new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, standing(span)))
-                : note;
+        return standsTall(number) ? new Choice(span, Habit.FOUNDATION_COUNTS, List.of(note, standing(span))) : note;
     }
 
     /** Whether so many chains may stand for a tall stitch. */
