@@ -28,7 +28,8 @@ public final class LineReader {
                 0,
                 0,
                 Optional.empty(),
-                false);
+                false,
+                WrittenLine.Chain.NONE);
     }
 
     /** The line's label, tree, counts and all that its words alone tell. Never fails, whatever the text. */
@@ -73,7 +74,16 @@ public final class LineReader {
                 line.rounds,
                 TermsEvidence.of(line),
                 said(line),
-                line.hole);
+                line.hole,
+                chain(line));
+    }
+
+    /** The chain that the line begins with: a ring of chains, one that it works along, or all that it makes. */
+    private static WrittenLine.Chain chain(Reading line) {
+        boolean worked = line.features.contains(Feature.FOUNDATION_CHAIN);
+        int along = line.chainsClear && (worked || !line.stitches) ? line.chains : 0;
+        boolean round = line.features.contains(Feature.OVAL);
+        return new WrittenLine.Chain(line.ringChains > 0 ? line.ringChains : along, round ? 0 : line.from);
     }
 
     /** Doubts the whole of a line that closes a piece, or that has a label and no step in it. */

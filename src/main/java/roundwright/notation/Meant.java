@@ -188,6 +188,7 @@ final class Meant {
             return unit.in(Target.SAME, 0).times(Times.of(each));
         }
         Target target = place.fromHook ? Target.ONE_CHAIN : place.target;
+        line.from = place.fromHook && !line.begun ? place.ordinal : line.from;
         line.ring |= target == Target.RING;
         line.foundation |= place.fromHook;
         if (target == Target.RING && number == 0 && !line.counts.isEmpty()) {
@@ -197,12 +198,15 @@ final class Meant {
             return increase(unit.in(target, 0), each, Math.max(1, place.number));
         }
         Work worked = unit.in(target, 0).times(Times.of(each));
-        return each > 1 && skipsChains() ? standing(worked) : worked;
+        return skipsChains() ? standing(worked) : worked;
     }
 
-    /** "11 dc in 4th ch from hook" after a line of its own for the chain. */
+    /** "11 dc in 4th ch from hook", "dc in 4th ch from hook and in each ch across" of a chain whose last chains are not settled yet. */
     private boolean skipsChains() {
-        return place.fromHook && line.chains == 0 && !line.begun && StartReader.standsTall(place.ordinal);
+        return place.fromHook
+                && !line.begun
+                && StartReader.standsTall(place.ordinal)
+                && !StartReader.standsTall(line.chains);
     }
 
     /** The chains that are passed over may stand for a first stitch. */

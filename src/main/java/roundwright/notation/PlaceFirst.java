@@ -49,6 +49,7 @@ final class PlaceFirst {
             return false;
         }
         line.ring |= place.target == Target.RING;
+        line.from = place.fromHook && !line.begun ? place.ordinal : line.from;
         line.foundation |= place.fromHook || place.otherSide || place.chain;
         line.stitches |= line.ring;
         line.features.add(line.ring ? Feature.MAGIC_RING : place.otherSide ? Feature.OVAL : Feature.FOUNDATION_CHAIN);

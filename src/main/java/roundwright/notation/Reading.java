@@ -39,6 +39,10 @@ final class Reading {
     boolean begun;
     /** Chains of the foundation that the line made; 0 where it made none. */
     int chains;
+    /** Whether the line says how many chains those are, and not "15 + 1" or "15 (17, 19)". */
+    boolean chainsClear;
+    /** The chain from the hook that the first stitch goes into; 0 where the line does not say. */
+    int from;
     /** Chains of the ring that the line made of them; 0 where it made none. */
     int ringChains;
 

@@ -111,6 +111,7 @@ final class StartReader {
     private void started(int begin, int number) {
         Span span = cursor.since(begin);
         line.chains = number;
+        line.chainsClear = !sizes();
         if (along()) {
             line.features.add(
                     ring() ? Feature.RING_OF_CHAINS : number <= 3 ? Feature.CHAIN_START : Feature.FOUNDATION_CHAIN);
@@ -135,6 +136,16 @@ final class StartReader {
         line.startHabit = number == 1 ? Habit.SINGLE_CHAIN : number == 2 ? Habit.STARTING_CHAIN : Habit.TALL_CHAIN;
         items.addApart(new Choice(span, line.startHabit, List.of(apart, counts)));
         line.openStart = true;
+    }
+
+    /** "15 + 1", "15 (17, 19)", "15/17": more than one number of chains. */
+    private boolean sizes() {
+        int figure = cursor.is(Meaning.OPEN) || cursor.peek().meaning().parts() ? 1 : 0;
+        boolean more = !cursor.done() && line.text.charAt(cursor.peek().start()) == '+';
+        return more
+                || figure > 0
+                        && cursor.is(figure, Meaning.NUMBER)
+                        && !cursor.peek(figure + 1).meaning().makes();
     }
 
     /** Of a chain that is worked along, the last chains may stand for a first tall stitch: "ch 4, 11 tr in 4th ch from hook". */

@@ -18,6 +18,7 @@ import java.util.Set;
  * @param hole whether a step is missing among its steps, which no sum can fill
  * @param said what it says of its own starting chain, where it does
  * @param rounds rounds that it is to be worked for, where its words and not its label say so; else 0
+ * @param chain the chain that a piece begins with, as far as the line tells of it
  */
 public record WrittenLine(
         String text,
@@ -33,7 +34,8 @@ public record WrittenLine(
         int rounds,
         int towardsUs,
         Optional<Said> said,
-        boolean hole) {
+        boolean hole,
+        Chain chain) {
     public WrittenLine {
         body = List.copyOf(body);
         counts = List.copyOf(counts);
@@ -56,7 +58,8 @@ public record WrittenLine(
                 0,
                 0,
                 Optional.empty(),
-                false);
+                false,
+                Chain.NONE);
     }
 
     /** The same line with other steps. */
@@ -75,7 +78,18 @@ public record WrittenLine(
                 rounds,
                 towardsUs,
                 said,
-                hole);
+                hole,
+                chain);
+    }
+
+    /**
+     * A chain that is worked along, or joined into a ring and worked round.
+     *
+     * @param made its chains; 0 where the line makes none, or does not say clearly how many
+     * @param from the chain, counted from the hook, that the line's first stitch goes into; 0 where it does not say
+     */
+    public record Chain(int made, int from) {
+        static final Chain NONE = new Chain(0, 0);
     }
 
     /** What the line says outright of how its writer means something: "ch 3 (counts as first tr)". */

@@ -40,6 +40,7 @@ final class Interpreter {
         if (tree.isEmpty() && !line.body().isEmpty()) {
             return ways;
         }
+        long chains = chains(line, below);
         boolean bridges = open.contains(Habit.CHAINS) && Bridges.in(tree);
         for (int[] options : assignments(open)) {
             if (options[Habit.BARE_LIST.ordinal()] == 0 || below.stitches() >= 0) {
@@ -47,7 +48,7 @@ final class Interpreter {
                         && open.contains(Habit.CHAINS_BELOW)
                         && options[Habit.CHAINS_BELOW.ordinal()] == 0;
                 int unlikely = (noChain ? 2 : 0) + (bridges && options[Habit.CHAINS.ordinal()] == 0 ? 2 : 0);
-                add(tree, counts, below, options, cost(open, options) + unlikely, ways);
+                add(tree, counts, below, chains, options, cost(open, options) + unlikely, ways);
             }
         }
         if (ways.size() > 1) {
@@ -84,9 +85,22 @@ final class Interpreter {
         return cost;
     }
 
+    /** Chains that the line can work along, its own or those of a line before it; -1 where nobody knows. */
+    private static long chains(WrittenLine line, Below below) {
+        int made = Math.max(line.chain().made(), below.chains());
+        int from = line.chain().from();
+        return made == 0 || from == 0 ? -1 : Math.max(0, made - from + 1);
+    }
+
     private void add(
-            List<Node> tree, List<Count> counts, Below below, int[] options, int cost, List<Interpretation> ways) {
-        Linear sum = new Linear(options);
+            List<Node> tree,
+            List<Count> counts,
+            Below below,
+            long chains,
+            int[] options,
+            int cost,
+            List<Interpretation> ways) {
+        Linear sum = new Linear(options, chains);
         sum.add(tree);
         boolean counted = false;
         for (int i = 0; i < counts.size(); i++) {

@@ -30,6 +30,9 @@ final class Linear {
     record Total(long takes, long makes, long steps) {}
 
     private final int[] options;
+    /** Chains that can be worked along; -1 where unknown. */
+    private long chains;
+
     private final Amount fixed = new Amount();
     private final Amount perStitches = new Amount();
     private final Amount perSpaces = new Amount();
@@ -40,27 +43,36 @@ final class Linear {
     /** Something fills the round inside something that fills it: no number of times makes sense of that. */
     private boolean tangled;
 
-    /** Stitches taken and made, and spaces worked into. */
+    /** Stitches taken and made, spaces worked into, and chains worked along. */
     private static final class Amount {
         long takes;
         long makes;
         long spaces;
+        long chains;
         long steps;
 
-        void add(long takesMore, long makesMore, long spacesMore, long stepsMore, long times) {
-            steps = Math.min(Sums.MOST, steps + Sums.times(stepsMore, times));
-            takes = Math.min(Sums.MOST, takes + Sums.times(takesMore, times));
-            makes = Math.min(Sums.MOST, makes + Sums.times(makesMore, times));
-            spaces = Math.min(Sums.MOST, spaces + Sums.times(spacesMore, times));
+        static Amount step(long takes, long makes, Target target) {
+            Amount one = new Amount();
+            one.takes = takes;
+            one.makes = makes;
+            one.spaces = target == Target.SPACE ? 1 : 0;
+            one.steps = 1;
+            return one;
         }
 
-        void add(Amount other, long times) {
-            add(other.takes, other.makes, other.spaces, other.steps, times);
+        void add(Amount more, long times) {
+            steps = Math.min(Sums.MOST, steps + Sums.times(more.steps, times));
+            takes = Math.min(Sums.MOST, takes + Sums.times(more.takes, times));
+            makes = Math.min(Sums.MOST, makes + Sums.times(more.makes, times));
+            spaces = Math.min(Sums.MOST, spaces + Sums.times(more.spaces, times));
+            chains = Math.min(Sums.MOST, chains + Sums.times(more.chains, times));
         }
     }
 
-    Linear(int[] options) {
+    /** A sum on chains that can be worked along, -1 where nobody knows how many. */
+    Linear(int[] options, long chains) {
         this.options = options;
+        this.chains = chains;
     }
 
     boolean fills() {
@@ -81,13 +93,15 @@ final class Linear {
     private void add(Node node) {
         if (node instanceof Work work) {
             long made = work.manner() == Manner.CHAIN ? options[Habit.CHAINS.ordinal()] : work.makes();
-            add(work.takes(), made, work.target() == Target.SPACE ? 1 : 0, work.times());
+            Amount step = Amount.step(work.takes(), made, work.target());
+            step.chains = along(work);
+            add(step, work.times());
         } else if (node instanceof Repeat repeat) {
             add(part(repeat.body()), repeat.times());
             add(repeat.cut());
         } else if (node instanceof Together together) {
             Linear body = part(together.body());
-            add(together.takes(), body.fixed.makes, together.target() == Target.SPACE ? 1 : 0, together.times());
+            add(Amount.step(together.takes(), body.fixed.makes, together.target()), together.times());
         } else if (node instanceof Choice choice) {
             add(choice.options().get(options[choice.habit().ordinal()]));
         } else if (node instanceof Sequence sequence) {
@@ -95,31 +109,43 @@ final class Linear {
         }
     }
 
+    /** What one step uses of a chain that is worked along: of steps other than plain ones and increases nobody knows. */
+    private long along(Work work) {
+        boolean plain = work.manner() == Manner.PLAIN || work.manner() == Manner.INCREASE;
+        boolean along = work.target() == Target.FOUNDATION;
+        if (work.target() == Target.ONE_CHAIN) {
+            fixed.chains++;
+        } else if (along && !plain && work.manner() != Manner.STARTING_CHAIN) {
+            chains = -1;
+        }
+        return along && plain ? 1 : 0;
+    }
+
     private Linear part(List<Node> nodes) {
-        Linear part = new Linear(options);
+        Linear part = new Linear(options, chains);
         part.add(nodes);
         return part;
     }
 
-    private void add(long takes, long makes, long spaces, Times times) {
+    private void add(Amount step, Times times) {
         if (times.fills()) {
-            fill(takes, makes, spaces, 1, times);
+            fill(step, times);
         } else {
-            fixed.add(takes, makes, spaces, 1, times.number());
+            fixed.add(step, times.number());
         }
     }
 
-    private void fill(long takes, long makes, long spaces, long steps, Times times) {
-        if (spacesOnly(takes, spaces)) {
+    private void fill(Amount step, Times times) {
+        if (spacesOnly(step.takes, step.spaces)) {
             fillsSpaces = true;
-            perSpaces.add(takes, makes, spaces, steps, 1);
+            perSpaces.add(step, 1);
             return;
         }
         fillsStitches = true;
-        perStitches.add(takes, makes, spaces, steps, 1);
+        perStitches.add(step, 1);
         if (times.number() >= 0) {
             leave = times.number();
-            before = fixed.takes;
+            before = step.takes > 0 ? fixed.takes : fixed.chains;
         }
     }
 
@@ -130,8 +156,9 @@ final class Linear {
 
     private void add(Linear body, Times times) {
         tangled |= body.tangled || times.fills() && body.fills();
+        chains = Math.min(chains, body.chains);
         if (times.fills()) {
-            fill(body.fixed.takes, body.fixed.makes, body.fixed.spaces, body.fixed.steps, times);
+            fill(body.fixed, times);
             return;
         }
         fixed.add(body.fixed, times.number());
@@ -187,11 +214,14 @@ final class Linear {
     }
 
     private long stitches(long below) {
-        if (below < 0 || perStitches.takes == 0) {
+        boolean along = perStitches.takes == 0;
+        long room = along ? chains : below;
+        long each = along ? perStitches.chains : perStitches.takes;
+        if (room < 0 || each == 0) {
             return -1;
         }
-        long rest = leave >= 0 ? below - before - leave : below - fixed.takes;
-        return Math.max(0, rest / perStitches.takes);
+        long rest = leave >= 0 ? room - before - leave : room - (along ? fixed.chains : fixed.takes);
+        return Math.max(0, rest / each);
     }
 
     private long spaces(long below) {

@@ -22,6 +22,9 @@ import roundwright.wording.Wording;
 final class PartReader {
     private static final Wording WORDS = Wording.of("pattern");
 
+    /** So many chains, and more, are worked along, or joined and worked round. */
+    private static final int SHORTEST_CHAIN = 4;
+
     /** No piece has as many rounds; what comes after them is read, but is nothing to do. */
     private static final int MOST_ITEMS = 100_000;
 
@@ -44,6 +47,9 @@ final class PartReader {
     private Below before = Below.UNKNOWN;
 
     private int lastBefore = -1;
+
+    /** The chain that the part begins with where a line of its own makes it: joined into a ring, its chains are as stitches below. */
+    private Below chain = Below.UNKNOWN;
 
     /** Lets the part go on from another where its first round is numbered on from that one's last. */
     PartReader after(PartReader other) {
@@ -78,7 +84,11 @@ final class PartReader {
         boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
         flat |= written.features().contains(Feature.TURNED)
                 && !written.features().contains(Feature.JOINED);
-        if (stitches) {
+        if (!stitches && written.chain().made() >= SHORTEST_CHAIN && number == 0) {
+            boolean ring = written.features().contains(Feature.RING_OF_CHAINS);
+            int made = written.chain().made();
+            chain = new Below(ring ? made : -1, -1, -1, made);
+        } else if (stitches) {
             below = startsAnew(written) ? Below.UNKNOWN : below;
             check(written, worked, found, rest);
         }
@@ -176,6 +186,12 @@ final class PartReader {
      * number say so and it does not fit what stands above it.
      */
     private Checked best(WrittenLine written, List<WrittenLine> worked, Below start) {
+        if (chain.chains() > 0 && first() && start.stitches() < 0) {
+            Checked on = work(written, worked, chain);
+            if (on.fits || on.last() != null && usesChain(written, on.last())) {
+                return on;
+            }
+        }
         Checked checked = work(written, worked, start);
         boolean goesOn = number == 0
                 && start.stitches() < 0
@@ -206,6 +222,12 @@ final class PartReader {
             checked = second.fits ? second : checked;
         }
         return checked;
+    }
+
+    /** Whether only the chain, and no ring's middle, can be what the first round is worked into. */
+    private boolean usesChain(WrittenLine written, Interpretation way) {
+        boolean along = chain.stitches() < 0 && written.chain().from() > 0;
+        return along || FirstRound.goesOn(written.body()) || FirstRound.of(way).takes() > 0;
     }
 
     /** Sees whether the round comes out right with its single starting chain apart, or only with it as a stitch. */
@@ -276,10 +298,12 @@ final class PartReader {
     }
 
     private void settle(WrittenLine written, Checked checked, Line.Found found) {
-        boolean first = begins(checked)
-                && !FirstRound.goesOn(written.body())
+        boolean founded = checked.below.chains() > 0;
+        boolean first = first()
+                && (founded ? checked.fits : checked.below.stitches() < 0 && !FirstRound.goesOn(written.body()))
                 && !written.features().contains(Feature.JOIN_PARTS);
         Interpretation way = first ? FirstRound.of(checked.last()) : checked.last();
+        found.available = founded && way.takes() == 0 ? OptionalInt.empty() : found.available;
         found.takes = OptionalInt.of((int) way.takes());
         found.makes = OptionalInt.of((int) way.makes());
         found.stated = optional(way.stated());
@@ -321,9 +345,9 @@ final class PartReader {
         };
     }
 
-    /** Whether the line is the first round of its part: what it is worked into is no round. */
-    private boolean begins(Checked checked) {
-        return checked.below.stitches() < 0 && number == 0 && items.stream().noneMatch(Round.class::isInstance);
+    /** Whether the next round is the first of its part: what it is worked into is no round. */
+    private boolean first() {
+        return number == 0 && items.stream().noneMatch(Round.class::isInstance);
     }
 
     private List<Decision> decisions(WrittenLine written, Checked checked) {
