@@ -13,7 +13,7 @@ final class StartReader {
     private static final int SHORTEST_OVAL = 4;
 
     /** So many chains, and more, that are joined before anything is worked are a ring, and start no round. */
-    private static final int SHORTEST_RING = 4;
+    static final int SHORTEST_RING = 4;
 
     private final Reading line;
     private final Cursor cursor;

@@ -82,6 +82,11 @@ public record WrittenLine(
                 chain);
     }
 
+    /** Whether the line only makes the chain that a piece begins with: "Ch 72, join, being careful not to twist". */
+    public boolean founds() {
+        return !stitches && chain.made() >= StartReader.SHORTEST_RING;
+    }
+
     /**
      * A chain that is worked along, or joined into a ring and worked round.
      *

@@ -22,9 +22,6 @@ import roundwright.wording.Wording;
 final class PartReader {
     private static final Wording WORDS = Wording.of("pattern");
 
-    /** So many chains, and more, are worked along, or joined and worked round. */
-    private static final int SHORTEST_CHAIN = 4;
-
     /** No piece has as many rounds; what comes after them is read, but is nothing to do. */
     private static final int MOST_ITEMS = 100_000;
 
@@ -84,7 +81,7 @@ final class PartReader {
         boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
         flat |= written.features().contains(Feature.TURNED)
                 && !written.features().contains(Feature.JOINED);
-        if (!stitches && written.chain().made() >= SHORTEST_CHAIN && number == 0) {
+        if (written.founds() && number == 0) {
             boolean ring = written.features().contains(Feature.RING_OF_CHAINS);
             int made = written.chain().made();
             chain = new Below(ring ? made : -1, -1, -1, made);

@@ -108,7 +108,8 @@ final class PastedParts {
                 start,
                 i -> rows.get(i).heading().filter(found -> !found.onlyHowMany()).isPresent());
         if (first) {
-            return heading.orElse(start);
+            return heading.or(() -> last(from, start, i -> rows.get(i).read().founds()))
+                    .orElse(start);
         }
         return heading.or(() -> last(from, start + 1, i -> rows.get(i).written().gap()))
                 .orElse(start);

@@ -52,6 +52,13 @@ class PastedPatternTest {
                         Rnd 2: inc x 6 (12)""",
                         List.of("Buoy: 3", "Ring: 3", "White ring: 3"),
                         0),
+                new Case("a chain before the first round, below what is needed", """
+                        This cowl is worked in one piece, from its rim on.
+
+                        You need: 200 m of aran yarn, 5.5 mm hook.
+                        Ch 72, join with sl st, being careful not to twist.
+                        Rnd 1: ch 1, sc in each ch around, join.
+                        Rnd 2: sc around""", List.of("Part 1: 3"), 2),
                 new Case("a blank line after every round", """
                         Head
 
