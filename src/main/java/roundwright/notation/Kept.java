@@ -47,20 +47,31 @@ public final class Kept {
 
     /** Takes notice of the words of a line that stand as steps do and could be another language's. */
     public void see(String text) {
-        int end;
-        for (int at = 0; at < text.length(); at = end + 1) {
-            end = at;
-            while (end < text.length() && Character.isLetter(text.charAt(end))) {
-                end++;
+        int begin = 0;
+        for (int at = 0; at <= text.length(); at++) {
+            if (at < text.length() && letter(text.charAt(at))) {
+                continue;
             }
-            boolean small = end > at && Character.isLowerCase(text.charAt(end - 1));
-            if (small && end - at > 1 && end - at <= LONGEST_OPEN && listed(text, at) && ends(text, end)) {
-                String word = Fold.of(text, at, end);
-                if (OPEN.containsKey(word)) {
-                    seen.merge(word, Character.isDigit(text.charAt(before(text, at))) ? ENOUGH : 1, Integer::sum);
-                }
+            if (at - begin > 1 && at - begin <= LONGEST_OPEN) {
+                see(text, begin, at);
             }
+            begin = at + 1;
         }
+    }
+
+    private void see(String text, int begin, int end) {
+        boolean small = Character.isLowerCase(text.charAt(end - 1));
+        if (!small || !listed(text, begin) || !ends(text, end)) {
+            return;
+        }
+        String word = Fold.of(text, begin, end);
+        if (OPEN.containsKey(word)) {
+            seen.merge(word, Character.isDigit(text.charAt(before(text, begin))) ? ENOUGH : 1, Integer::sum);
+        }
+    }
+
+    private static boolean letter(char c) {
+        return c >= 'a' && c <= 'z' || c >= 'A' && Character.isLetter(c);
     }
 
     /** Whether a word that begins here stands after a mark, or after a number that does: "(1 ms, aug)". */

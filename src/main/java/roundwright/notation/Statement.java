@@ -1,6 +1,9 @@
 package roundwright.notation;
 
+import java.util.HashSet;
+import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -11,11 +14,27 @@ import java.util.regex.Pattern;
  * @param startingChain the option of {@link Habit#STARTING_CHAIN} that it settles, where it does
  */
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
-    /** How lists of what a pattern uses begin. */
+    /** How lists of what a pattern uses begin, with a colon. */
+    private static final String TITLES =
+            "abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment";
+
+    /** The same where no colon follows. */
+    private static final String PLAIN_TITLES =
+            "abbreviations|glossary|stitches used|materials|gauge|tension|measurements|finished size|supplies|notions";
+
     private static final Pattern LIST = Pattern.compile(
-            "\\W*+((abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment)\\b[^0-9]{0,20}:"
-                    + "|(abbreviations|glossary|stitches used|materials|gauge|tension|measurements|finished size|supplies|notions)\\b)",
-            Pattern.CASE_INSENSITIVE);
+            "\\W*+((" + TITLES + ")\\b[^0-9]{0,20}:|(" + PLAIN_TITLES + ")\\b)", Pattern.CASE_INSENSITIVE);
+
+    /** The first letters of those titles, for few lines begin with them. */
+    private static final Set<String> BEGINNINGS = new HashSet<>();
+
+    private static final int BEGINNING = 3;
+
+    static {
+        for (String title : (TITLES + "|" + PLAIN_TITLES).split("\\|")) {
+            BEGINNINGS.add(title.substring(0, BEGINNING));
+        }
+    }
 
     /** "dc means double crochet". */
     private static final Pattern MEANS = Pattern.compile(
@@ -49,7 +68,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.contains("umber")
                 || text.contains("refers")
                 || text.contains("stands")
-                || LIST.matcher(text).lookingAt();
+                || lists(text);
     }
 
     /** Whether a round's label is the first thing in the line ("Rnd 3", "R3", "Round 3"): such a line states nothing. */
@@ -72,18 +91,51 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         return i > 0 && i < text.length() && text.charAt(i) >= '0' && text.charAt(i) <= '9';
     }
 
+    /** Whether the line begins as lists of what a pattern uses do. */
+    private static boolean lists(String text) {
+        int begin = 0;
+        while (begin < text.length() && !wordCharacter(text.charAt(begin))) {
+            begin++;
+        }
+        int end = begin + BEGINNING;
+        boolean perhaps = end <= text.length()
+                && BEGINNINGS.contains(text.substring(begin, end).toLowerCase(Locale.ROOT));
+        return perhaps && LIST.matcher(text).lookingAt();
+    }
+
+    private static boolean wordCharacter(char c) {
+        return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '_';
+    }
+
+    private static boolean means(String text) {
+        boolean perhaps = holds(text, "mean") || holds(text, "stand") || holds(text, "short") || holds(text, "refer");
+        return perhaps && MEANS.matcher(text).matches();
+    }
+
+    /** Whether the letters stand anywhere in the text, in small or capitals. */
+    private static boolean holds(String text, String letters) {
+        for (int i = 0; i + letters.length() <= text.length(); i++) {
+            boolean begins = Character.toLowerCase(text.charAt(i)) == letters.charAt(0);
+            if (begins && text.regionMatches(true, i, letters, 0, letters.length())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */
     public static Statement read(String text, Vocabulary vocabulary) {
         if (text.length() > LineReader.LONGEST) {
             return NOTHING;
         }
-        if (NUMBERS.matcher(text).matches()) {
+        if ((holds(text, "number") || holds(text, "figure"))
+                && NUMBERS.matcher(text).matches()) {
             vocabulary.defineNumbersAreStitches();
             new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
             return new Statement(true, OptionalInt.empty(), false);
         }
         Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
-        if (LIST.matcher(text).lookingAt()) {
+        if (lists(text)) {
             overHeading(cursor);
             new DefinitionReader(cursor, text, vocabulary).read();
             return new Statement(true, OptionalInt.empty(), false);
@@ -91,7 +143,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         if (new LabelReader(cursor).read().isPresent()) {
             return NOTHING;
         }
-        boolean names = MEANS.matcher(text).matches() || names(cursor) || spelt(cursor);
+        boolean names = means(text) || names(cursor) || spelt(cursor);
         cursor.at = 0;
         OptionalInt chain = startingChain(cursor);
         boolean defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;

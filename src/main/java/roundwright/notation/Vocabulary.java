@@ -22,6 +22,8 @@ public final class Vocabulary {
     /** Signs that are drawn as charts draw an increase and a decrease; they stand for V and A. */
     private static final String WEDGES = "\u2228\u22c1\u2227\u22c0";
 
+    private static final char LAST_PLAIN = 0x7f;
+
     private static final int SHORTEST_PLURAL = 3;
 
     private final Map<String, Lexicon.Entry> words = new HashMap<>();
@@ -81,6 +83,19 @@ public final class Vocabulary {
         return word.length() == 1 ? !word.equals("x") && !isRound(word) : isFree(word);
     }
 
+    /** Whether the letters from {@code from} to {@code to} are a word of the trade, so that they may never label: quicker than {@link #mayLabel}. */
+    public static boolean isOfTrade(String text, int from, int to) {
+        int place = Lexicon.ROOT;
+        for (int i = from; i < to && place != Lexicon.NOWHERE; i++) {
+            char c = Character.toLowerCase(text.charAt(i));
+            place = c >= 'a' && c <= 'z' ? Lexicon.WORDS.after(place, c - 'a') : Lexicon.NOWHERE;
+        }
+        Lexicon.Entry entry = Lexicon.WORDS.entry(place);
+        return entry != null
+                && entry.meaning() != Meaning.UNKNOWN
+                && (to - from > 1 || entry.meaning() == Meaning.ROUND);
+    }
+
     /** Takes a word for this writer's name of a round, as it stands before or after its number. */
     public void defineLabel(String word) {
         define(word, new Lexicon.Entry(Meaning.ROUND, 0, null, null, null));
@@ -118,17 +133,22 @@ public final class Vocabulary {
     /** Whether the line is written in letter marks ("(2X, V)*6"), as far as one line can show it. */
     public static boolean looksMarked(String text) {
         for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (WEDGES.indexOf(c) >= 0) {
-                return true;
-            }
-            boolean jammed = i > 0 && Character.isDigit(text.charAt(i - 1));
-            boolean small = jammed && (c == 'v' || c == 'a' && i > 1 && "( ,".indexOf(text.charAt(i - 2)) >= 0);
-            if ((c == 'V' || c == 'A' || c == 'X' || small) && alone(text, i)) {
+            boolean marks = switch (text.charAt(i)) {
+                case 'V', 'A', 'X' -> alone(text, i);
+                case 'v', 'a' -> small(text, i) && alone(text, i);
+                default -> text.charAt(i) > LAST_PLAIN && WEDGES.indexOf(text.charAt(i)) >= 0;
+            };
+            if (marks) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether a small letter stands behind a figure as a mark does: "2v", ", 6a", but not the "a" of "10a". */
+    private static boolean small(String text, int i) {
+        boolean jammed = i > 0 && Character.isDigit(text.charAt(i - 1));
+        return jammed && (text.charAt(i) == 'v' || i > 1 && "( ,".indexOf(text.charAt(i - 2)) >= 0);
     }
 
     /** Whether nothing but a number stands in a bracket that opens here: "6V(12)". */

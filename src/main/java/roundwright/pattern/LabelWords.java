@@ -10,6 +10,7 @@ import roundwright.notation.Vocabulary;
 /** Finds the writer's own word for a round: one that many lines begin with, before or after numbers that run on ("T1 :", "2. kör:"). */
 final class LabelWords {
     private static final int ENOUGH = 3;
+    private static final int LONGEST = 32;
 
     /** Numbers that do not run on, as those of sizes or photos, are fewer than half of those that do. */
     private static final int AGAINST = 2;
@@ -47,12 +48,49 @@ final class LabelWords {
             return;
         }
         boolean figure = Character.isDigit(text.charAt(begin));
+        if (!(figure ? mayStandBehind(text, begin) : mayStandBefore(text, begin))) {
+            return;
+        }
         Matcher label = (figure ? AFTER : BEFORE).matcher(text);
         if (label.lookingAt()) {
             int word = figure ? 3 : 1;
             int number = figure ? 1 : 2;
             run(label.group(word)).see(Integer.parseInt(label.group(number)), label.group(figure ? 2 : 3));
         }
+    }
+
+    /** Whether letters from here stand before a number and are no word of the trade, which keeps its meaning whatever runs on. */
+    private static boolean mayStandBefore(String text, int begin) {
+        int end = begin;
+        while (end < text.length() && end - begin < LONGEST && letter(text.charAt(end))) {
+            end++;
+        }
+        int number = end;
+        while (number < text.length() && number - end < 2 && ". ".indexOf(text.charAt(number)) >= 0) {
+            number++;
+        }
+        if (number == text.length() || !Character.isDigit(text.charAt(number))) {
+            return false;
+        }
+        boolean several = end - begin > 1 && Character.toLowerCase(text.charAt(end - 1)) == 's';
+        return !Vocabulary.isOfTrade(text, begin, several ? end - 1 : end);
+    }
+
+    /** Whether a word, or a second number, may follow the number that stands here. */
+    private static boolean mayStandBehind(String text, int begin) {
+        int at = begin;
+        while (at < text.length() && Character.isDigit(text.charAt(at))) {
+            at++;
+        }
+        at += at < text.length() && ".\u00b0\u00aa\u00ba".indexOf(text.charAt(at)) >= 0 ? 1 : 0;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at < text.length() && (letter(text.charAt(at)) || "-\u2013\u2014~\u301c".indexOf(text.charAt(at)) >= 0);
+    }
+
+    private static boolean letter(char c) {
+        return Character.isLetter(c) || Character.isSurrogate(c);
     }
 
     private Run run(String word) {

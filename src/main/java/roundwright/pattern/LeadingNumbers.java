@@ -23,8 +23,8 @@ final class LeadingNumbers {
         int against = 0;
         int last = 0;
         for (SourceLine line : part.lines()) {
-            Matcher leading = LEADING.matcher(line.text());
-            if (mayLead(line.text()) && leading.lookingAt()) {
+            Matcher leading = mayLead(line.text()) ? LEADING.matcher(line.text()) : null;
+            if (leading != null && leading.lookingAt()) {
                 int number = Integer.parseInt(leading.group(1));
                 run += number == last + 1 ? 1 : 0;
                 against += number == last + 1 ? 0 : 1;
