@@ -53,6 +53,9 @@ final class AroundFigures {
         if (i < length && "\u00b0\u00aa\u00ba".indexOf(text.charAt(i)) >= 0) {
             return i + 1;
         }
+        if (end == i) {
+            return i;
+        }
         int last = (int) (value % 10);
         boolean teen = value % 100 / 10 == 1;
         boolean ordinal = switch (new String(folded, i, end - i)) {

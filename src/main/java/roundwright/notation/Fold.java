@@ -30,12 +30,12 @@ final class Fold {
 
     /** Every character of a text; of a letter or figure written with two ("𝟏"), the first says what it is and the second nothing. */
     static char[] of(String text) {
-        char[] folded = new char[text.length()];
+        char[] folded = text.toCharArray();
         for (int i = 0; i < folded.length; i++) {
-            char c = text.charAt(i);
+            char c = folded[i];
             folded[i] = of(c);
-            if (Character.isHighSurrogate(c) && i + 1 < folded.length && Character.isLowSurrogate(text.charAt(i + 1))) {
-                folded[i] = pair(c, Character.toCodePoint(c, text.charAt(i + 1)));
+            if (Character.isHighSurrogate(c) && i + 1 < folded.length && Character.isLowSurrogate(folded[i + 1])) {
+                folded[i] = pair(c, Character.toCodePoint(c, folded[i + 1]));
                 folded[++i] = NOTHING;
             }
         }

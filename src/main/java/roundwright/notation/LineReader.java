@@ -39,10 +39,17 @@ public final class LineReader {
 
     /** As {@link #read(String)}, in a pattern with words of its own. */
     public static WrittenLine read(String text, Vocabulary vocabulary) {
+        return read(new ScannedLine(text, vocabulary));
+    }
+
+    /** As {@link #read(String)}, of a line that may have been looked at before. */
+    public static WrittenLine read(ScannedLine scanned) {
+        String text = scanned.text();
         if (text.length() > LONGEST) {
             return tooLong(text);
         }
-        Reading line = new Reading(text, vocabulary);
+        Vocabulary vocabulary = scanned.vocabulary();
+        Reading line = new Reading(scanned);
         LabelReader labels = new LabelReader(line.cursor);
         Optional<Label> label = labels.read();
         if (label.isEmpty() && vocabulary.numbersAlone()) {

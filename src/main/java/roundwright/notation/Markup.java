@@ -125,6 +125,9 @@ final class Markup {
 
     /** Letters alone that are no words, and marks with blanks on both sides, are more than half of what is there. */
     private static boolean exploded(char[] folded) {
+        if (!letterAlone(folded)) {
+            return false;
+        }
         int words = 0;
         int pieces = 0;
         int letters = 0;
@@ -136,6 +139,19 @@ final class Markup {
             pieces += alone && "x*&+-=|0123456789".indexOf(folded[i]) < 0 ? 1 : 0;
         }
         return letters >= 3 || letters > 0 && pieces >= 4 && 2 * pieces > words;
+    }
+
+    private static boolean letterAlone(char[] folded) {
+        for (int i = 0; i < folded.length; i++) {
+            boolean letter = folded[i] >= 'b' && folded[i] <= 'z';
+            if (letter
+                    && (i + 1 == folded.length || folded[i + 1] == ' ')
+                    && (i == 0 || folded[i - 1] == ' ')
+                    && folded[i] != 'x') {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean digit(char c) {

@@ -19,8 +19,8 @@ final class Misprint {
         for (int i = 0; i < folded.length; i++) {
             if (folded[i] == '-' && i > 0 && i + 2 < folded.length && folded[i + 1] == ' ') {
                 line.hyphen(i);
-            } else if (!ownWords && figureLike(written.charAt(i)) && !line.wordAt(i - 1)) {
-                line.figures(i);
+            } else if (!ownWords && (folded[i] == 'l' || folded[i] == 'i' || folded[i] == 'o')) {
+                i = figureLike(written.charAt(i)) ? line.figures(i) : i;
             }
         }
     }
@@ -73,8 +73,12 @@ final class Misprint {
         return c == 'l' || c == 'I' || c == 'O' || c >= '0' && c <= '9';
     }
 
-    /** Reads "l8", "3O" and "lO" as numbers, and an "l" alone before a word. */
-    private void figures(int from) {
+    /** Reads "l8", "3O" and "lO" as numbers, and an "l" alone before a word; the last place of what stands around the letter at {@code at}. */
+    private int figures(int at) {
+        int from = at;
+        while (from > 0 && figureLike(written.charAt(from - 1))) {
+            from--;
+        }
         int to = from;
         boolean digits = false;
         boolean letters = false;
@@ -86,11 +90,11 @@ final class Misprint {
         char first = written.charAt(from);
         boolean number = digits && first != 'O' || first == 'l' && to == from + 2 && written.charAt(from + 1) == 'O';
         boolean one = first == 'l' && to == from + 1 && to + 1 < text.length && text[to] == ' ' && letterAt(to + 1);
-        if (!letters || wordAt(to) || !number && !one) {
-            return;
+        if (letters && !wordAt(from - 1) && !wordAt(to) && (number || one)) {
+            for (int i = from; i < to; i++) {
+                text[i] = text[i] == 'o' ? '0' : text[i] == 'l' || text[i] == 'i' ? '1' : text[i];
+            }
         }
-        for (int i = from; i < to; i++) {
-            text[i] = text[i] == 'o' ? '0' : text[i] == 'l' || text[i] == 'i' ? '1' : text[i];
-        }
+        return to - 1;
     }
 }

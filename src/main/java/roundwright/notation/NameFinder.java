@@ -9,9 +9,7 @@ public final class NameFinder {
     /** The first name that only writers in the other terms use. */
     public static Optional<Span> ofOtherTerms(String text, Terms terms) {
         return Scanner.scan(text, new Vocabulary()).stream()
-                .filter(token -> token.name() != null)
-                .filter(token ->
-                        token.name().only().filter(only -> only != terms).isPresent())
+                .filter(token -> token.name() != null && token.name().only(terms.other()))
                 .map(Token::span)
                 .findFirst();
     }

@@ -77,10 +77,10 @@ final class Reading {
     /** How many went into one stitch last, for "2 hdc in same st and each st around". */
     int lastEach = 1;
 
-    Reading(String text, Vocabulary vocabulary) {
-        this.text = text;
-        this.cursor = new Cursor(Tidy.of(Scanner.scan(text, vocabulary)));
-        this.numbersAreStitches = vocabulary.numbersAreStitches();
+    Reading(ScannedLine line) {
+        this.text = line.text();
+        this.cursor = new Cursor(Tidy.of(line.tokens()));
+        this.numbersAreStitches = line.vocabulary().numbersAreStitches();
         this.yarns = new Yarns(text, cursor);
         this.gaps = cursor.has(Meaning.BETWEEN) ? new GapReader(cursor) : null;
         this.places = new PlaceReader(this);

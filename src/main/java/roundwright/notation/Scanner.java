@@ -10,6 +10,8 @@ final class Scanner {
     /** A word before a full stop that is longer ends a sentence. */
     private static final int LONGEST_ABBREVIATION = 4;
 
+    private static final int LETTERS_A_TOKEN = 2;
+
     /** Before a slash within an abbreviation stand no more letters. */
     private static final int LONGEST_INITIALS = 2;
 
@@ -18,7 +20,7 @@ final class Scanner {
     private final char[] folded;
     private final AroundFigures figures;
     private final int length;
-    private final List<Token> tokens = new ArrayList<>();
+    private final List<Token> tokens;
     private int at;
     private boolean spaced = true;
     /** The mark that this line repeats from, where it is no asterisk ("rep from + around"). */
@@ -30,6 +32,7 @@ final class Scanner {
         this.text = text;
         this.vocabulary = vocabulary;
         this.length = text.length();
+        this.tokens = new ArrayList<>(length / LETTERS_A_TOKEN + 1);
         this.folded = Fold.of(text);
         this.figures = new AroundFigures(text, folded);
         unscore();
@@ -221,9 +224,9 @@ final class Scanner {
                 i++;
                 continue;
             } else {
-                int word = afterGap(i);
-                place = word < 0 ? Lexicon.NOWHERE : words.after(place, Lexicon.GAP);
-                i = word;
+                int phrase = words.after(place, Lexicon.GAP);
+                i = phrase == Lexicon.NOWHERE ? i : afterGap(i);
+                place = i < 0 ? Lexicon.NOWHERE : phrase;
             }
             if (words.entry(place) != null && !goesOn(i)) {
                 best = words.entry(place);
@@ -376,11 +379,14 @@ final class Scanner {
 
     /** "s/c", "h/d/c", "sl/st": whether a slash parts the letters of one abbreviation. */
     private boolean slashed(int at) {
+        if (folded[at] != '/') {
+            return false;
+        }
         int begin = at;
         while (begin > 0 && letter(folded[begin - 1])) {
             begin--;
         }
-        return folded[at] == '/' && at - begin <= LONGEST_INITIALS && at > begin;
+        return at - begin <= LONGEST_INITIALS && at > begin;
     }
 
     /** Whether a full stop ends a sentence, and no abbreviation ("sl. st."): a capital stands after it, or a long word before it. */

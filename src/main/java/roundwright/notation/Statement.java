@@ -124,17 +124,19 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     }
 
     /** Reads the line as a statement, and takes the words that it defines into the vocabulary. */
-    public static Statement read(String text, Vocabulary vocabulary) {
+    public static Statement read(ScannedLine line) {
+        String text = line.text();
+        Vocabulary vocabulary = line.vocabulary();
         if (text.length() > LineReader.LONGEST) {
             return NOTHING;
         }
         if ((holds(text, "number") || holds(text, "figure"))
                 && NUMBERS.matcher(text).matches()) {
             vocabulary.defineNumbersAreStitches();
-            new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
+            new DefinitionReader(new Cursor(line.tokens()), text, vocabulary).read();
             return new Statement(true, OptionalInt.empty(), false);
         }
-        Cursor cursor = new Cursor(Scanner.scan(text, vocabulary));
+        Cursor cursor = new Cursor(line.tokens());
         if (lists(text)) {
             overHeading(cursor);
             new DefinitionReader(cursor, text, vocabulary).read();
@@ -155,7 +157,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
         }
         if (defines && !vocabulary.isEmpty()) {
-            new DefinitionReader(new Cursor(Scanner.scan(text, vocabulary)), text, vocabulary).read();
+            new DefinitionReader(new Cursor(line.tokens()), text, vocabulary).read();
         }
         if (names) {
             return new Statement(true, OptionalInt.empty(), false);

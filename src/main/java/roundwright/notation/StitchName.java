@@ -1,7 +1,5 @@
 package roundwright.notation;
 
-import java.util.Optional;
-
 /**
  * A stitch as a writer names it. Which stitch the name means depends on the terms: {@code DC} is a double crochet in
  * UK and a treble in US terms.
@@ -52,8 +50,8 @@ public enum StitchName {
         return terms == Terms.UK ? uk : us;
     }
 
-    /** The terms that a writer who uses this name must be writing in, where one can tell. */
-    public Optional<Terms> only() {
-        return Optional.ofNullable(only);
+    /** Whether only writers of these terms use the name. */
+    public boolean only(Terms terms) {
+        return only == terms;
     }
 }

@@ -15,7 +15,7 @@ final class TermsEvidence {
     static int of(Reading line) {
         int sum = 0;
         for (StitchName name : line.names) {
-            sum += name.only().map(terms -> terms == Terms.US ? NAMED : -NAMED).orElse(0);
+            sum += name.only(Terms.US) ? NAMED : name.only(Terms.UK) ? -NAMED : 0;
         }
         Cursor cursor = line.cursor;
         cursor.at = 0;
@@ -26,15 +26,17 @@ final class TermsEvidence {
     }
 
     private static int word(String text, Token token) {
-        char first = Fold.of(text.charAt(token.start()));
-        int length = token.end() - token.start();
         return switch (token.meaning()) {
-            case SKIP -> first == 'm' ? -SPELLING : HABIT;
-            case SLIP -> length == 2 && first == 's' ? -HABIT : 0;
+            case SKIP -> begins(text, token, 'm') ? -SPELLING : HABIT;
+            case SLIP -> token.end() - token.start() == 2 && begins(text, token, 's') ? -HABIT : 0;
             case COLOUR, NOTE -> spelling(text, token);
             case UNKNOWN -> side(text, token);
             default -> 0;
         };
+    }
+
+    private static boolean begins(String text, Token token, char letter) {
+        return Fold.of(text.charAt(token.start())) == letter;
     }
 
     private static int spelling(String text, Token token) {

@@ -76,9 +76,7 @@ public final class Turner {
             return skip(word, to);
         }
         List<String> forms = token.name() == null ? null : FORMS.get(token.name());
-        boolean otherwise =
-                forms != null && token.name().only().filter(only -> only == to).isPresent();
-        if (forms == null || otherwise) {
+        if (forms == null || token.name().only(to)) {
             return word;
         }
         String folded = folded(word);

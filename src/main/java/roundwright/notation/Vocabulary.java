@@ -28,6 +28,7 @@ public final class Vocabulary {
 
     private final Map<String, Lexicon.Entry> words = new HashMap<>();
 
+    private int definitions;
     private boolean numbersAlone;
     private boolean numbersAreStitches;
 
@@ -76,6 +77,18 @@ public final class Vocabulary {
 
     void define(String word, Lexicon.Entry entry) {
         words.put(Fold.of(word, 0, word.length()), entry);
+        definitions++;
+    }
+
+    /** Defines a word (folded) that the pattern has not defined yet. */
+    private void defineFirst(String word, Lexicon.Entry entry) {
+        words.putIfAbsent(word, entry);
+        definitions++;
+    }
+
+    /** Changes whenever a word is defined. */
+    int definitions() {
+        return definitions;
     }
 
     /** Whether a word (lower case) may be a writer's name of a round: a letter, or a word without a meaning in the trade. */
@@ -119,15 +132,15 @@ public final class Vocabulary {
     /** Takes a word as this writer's for a counted stitch. */
     public void defineCountNoun(String word) {
         Lexicon.Entry stitch = new Lexicon.Entry(Meaning.ST, 0, null, null, null);
-        words.putIfAbsent(word, stitch);
+        defineFirst(word, stitch);
         if (word.endsWith("s")) {
-            words.putIfAbsent(word.substring(0, word.length() - 1), stitch);
+            defineFirst(word.substring(0, word.length() - 1), stitch);
         }
     }
 
     /** Takes the letters X, V, A, W and M as marks for a stitch, an increase, a decrease and their doubles. */
     public void defineMarks() {
-        MARKS.forEach(words::putIfAbsent);
+        MARKS.forEach(this::defineFirst);
     }
 
     /** Whether the line is written in letter marks ("(2X, V)*6"), as far as one line can show it. */

@@ -145,8 +145,11 @@ final class PartReader {
         Below start = below;
         LineProblems problems = new LineProblems(written);
         found.problems = problems::all;
-        if (written.names().stream().anyMatch(this::ofOtherTerms)) {
-            problems.otherTerms(terms);
+        for (StitchName name : written.names()) {
+            if (name.only(terms.other())) {
+                problems.otherTerms(terms);
+                break;
+            }
         }
         number(written, worked.size(), problems);
         Checked checked = best(written, worked, start);
@@ -244,10 +247,6 @@ final class PartReader {
         if (counted || checked.fits && checked.last().options()[chain] == 0) {
             leaning.single(!counted);
         }
-    }
-
-    private boolean ofOtherTerms(StitchName name) {
-        return name.only().filter(only -> only != terms).isPresent();
     }
 
     private void number(WrittenLine written, int rounds, LineProblems problems) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import roundwright.notation.Habit;
 import roundwright.notation.Kept;
 import roundwright.notation.LineReader;
+import roundwright.notation.ScannedLine;
 import roundwright.notation.Statement;
 import roundwright.notation.Vocabulary;
 import roundwright.notation.WrittenLine;
@@ -18,8 +19,11 @@ final class Statements {
     private static final int MARKED_LINES = 2;
 
     private final Vocabulary vocabulary = new Vocabulary();
-    private final Map<SourceLine, Boolean> telling = new IdentityHashMap<>();
+    private final Map<SourceLine, Seen> seen = new IdentityHashMap<>();
     private final Map<Habit, Integer> startingChains = new EnumMap<>(Habit.class);
+
+    /** A line that might have been a statement. */
+    private record Seen(ScannedLine line, boolean tells) {}
 
     Vocabulary vocabulary() {
         return vocabulary;
@@ -54,10 +58,9 @@ final class Statements {
         if (!Statement.possible(line.text())) {
             return;
         }
-        Statement statement = Statement.read(line.text(), vocabulary);
-        if (statement.tells()) {
-            telling.put(line, true);
-        }
+        ScannedLine scanned = new ScannedLine(line.text(), vocabulary);
+        Statement statement = Statement.read(scanned);
+        seen.put(line, new Seen(scanned, statement.tells()));
         if (statement.startingChain().isPresent()) {
             int option = statement.startingChain().getAsInt();
             startingChains.put(statement.single() ? Habit.SINGLE_CHAIN : Habit.STARTING_CHAIN, option);
@@ -70,12 +73,16 @@ final class Statements {
     List<WrittenLine> lines(PartText part) {
         List<WrittenLine> lines = new ArrayList<>(part.lines().size());
         for (SourceLine line : part.lines()) {
-            lines.add(
-                    telling.containsKey(line)
-                            ? WrittenLine.telling(line.text())
-                            : LineReader.read(line.text(), vocabulary));
+            lines.add(read(line, seen.get(line)));
         }
         return lines;
+    }
+
+    private WrittenLine read(SourceLine line, Seen before) {
+        if (before == null) {
+            return LineReader.read(line.text(), vocabulary);
+        }
+        return before.tells() ? WrittenLine.telling(line.text()) : LineReader.read(before.line());
     }
 
     /** The habits that someone settled, and those that the pattern itself settles where no one did. */
