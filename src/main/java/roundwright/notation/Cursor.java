@@ -67,13 +67,19 @@ final class Cursor {
     }
 
     void skip(Meaning... meanings) {
-        boolean again = true;
-        while (again) {
-            again = false;
-            for (Meaning meaning : meanings) {
-                again |= accept(meaning);
+        while (any(meanings)) {
+            at++;
+        }
+    }
+
+    private boolean any(Meaning[] meanings) {
+        Meaning here = peek().meaning();
+        for (Meaning meaning : meanings) {
+            if (here == meaning) {
+                return true;
             }
         }
+        return false;
     }
 
     boolean done() {

@@ -56,9 +56,12 @@ final class EvenReader {
             return false;
         }
         cursor.skip(Meaning.EVENLY, Meaning.AROUND, Meaning.COMMA, Meaning.AND);
-        boolean to = cursor.accept(Meaning.TO);
+        if (!cursor.accept(Meaning.TO)) {
+            cursor.at = begin;
+            return false;
+        }
         cursor.skip(Meaning.YOUHAVE, Meaning.THE, Meaning.WORK);
-        int number = to && cursor.is(Meaning.NUMBER) ? cursor.next().value() : 0;
+        int number = cursor.is(Meaning.NUMBER) ? cursor.next().value() : 0;
         cursor.skip(Meaning.ST, Meaning.STITCH, Meaning.EVENLY, Meaning.AROUND, Meaning.REMAINING);
         if (number == 0 || !cursor.clauseEnds()) {
             cursor.at = begin;

@@ -3,14 +3,14 @@ package roundwright.notation;
 /** What a word or a mark says to someone who reads a written round. The words themselves stand in {@code words.txt}. */
 enum Meaning {
     // stitches
-    STITCH,
-    SPECIAL,
-    CHAIN,
-    SLIP,
-    SKIP,
-    INC,
-    DEC,
-    INVDEC,
+    STITCH(Kind.STEP),
+    SPECIAL(Kind.STEP),
+    CHAIN(Kind.STEP),
+    SLIP(Kind.STEP),
+    SKIP(Kind.STEP),
+    INC(Kind.STEP),
+    DEC(Kind.STEP),
+    INVDEC(Kind.STEP),
     TOG,
     /** A loop drawn up in a stitch, with which decreases are told. */
     DRAWN,
@@ -96,28 +96,41 @@ enum Meaning {
     OTHER,
     CORNERST,
     // marks
-    COMMA,
-    STOP,
-    SEMICOLON,
-    COLON,
-    DASH,
-    SLASH,
+    COMMA(Kind.MARK),
+    STOP(Kind.MARK),
+    SEMICOLON(Kind.MARK),
+    COLON(Kind.MARK),
+    DASH(Kind.MARK),
+    SLASH(Kind.MARK),
     EQUALS,
     OPEN,
     SHUT,
     STAR,
     STARS,
-    MARK,
+    MARK(Kind.MARK),
     UNKNOWN,
     /** After the last token. */
     FINISH;
 
+    private final Kind kind;
+
+    private enum Kind {
+        STEP,
+        MARK,
+        OTHER
+    }
+
+    Meaning() {
+        this(Kind.OTHER);
+    }
+
+    Meaning(Kind kind) {
+        this.kind = kind;
+    }
+
     /** A mark that parts one step from the next. */
     boolean parts() {
-        return switch (this) {
-            case COMMA, STOP, SEMICOLON, COLON, DASH, SLASH, MARK -> true;
-            default -> false;
-        };
+        return kind == Kind.MARK;
     }
 
     /** A mark after which nothing that stood before goes on. */
@@ -127,9 +140,6 @@ enum Meaning {
 
     /** A word that alone says that hands make something. */
     boolean makes() {
-        return switch (this) {
-            case STITCH, SPECIAL, CHAIN, SLIP, SKIP, INC, DEC, INVDEC -> true;
-            default -> false;
-        };
+        return kind == Kind.STEP;
     }
 }

@@ -104,11 +104,14 @@ final class RepeatWords {
 
     /** "*6" after a bracket, but not the asterisk that opens "*2 dc, …". */
     private boolean starTimes() {
+        if (!cursor.is(Meaning.STAR) || !cursor.is(1, Meaning.NUMBER)) {
+            return false;
+        }
         int place = cursor.is(2, Meaning.TIMES) ? 3 : 2;
         Meaning after = cursor.peek(place).meaning();
         boolean jammedStep =
                 after == Meaning.DASH && cursor.peek(place + 1).meaning().makes();
-        boolean ends = switch (after) {
+        return switch (after) {
             case SHUT,
                     FINISH,
                     OPEN,
@@ -129,7 +132,6 @@ final class RepeatWords {
             case TO -> place > 2;
             default -> after.parts() && !jammedStep;
         };
-        return cursor.is(Meaning.STAR) && cursor.is(1, Meaning.NUMBER) && ends;
     }
 
     private Often repeat() {

@@ -10,44 +10,62 @@ final class RunTogether {
     /** Fewer words may stand in a common word by chance ("chin", "string"). */
     private static final int FEWEST = 3;
 
-    private RunTogether() {}
+    private final char[] text;
+    private final int from;
+    private final int to;
+    /** Places from which no way leads to the end. */
+    private final boolean[] hopeless;
 
-    /** Where each word ends, in order; empty where the letters are not three known words or more, the first a stitch. */
-    static List<Integer> cuts(char[] text, int from, int to) {
+    private final List<Cut> cuts = new ArrayList<>();
+
+    /** A known word and where it ends. */
+    record Cut(Lexicon.Entry word, int end) {}
+
+    private RunTogether(char[] text, int from, int to) {
+        this.text = text;
+        this.from = from;
+        this.to = to;
+        this.hopeless = new boolean[to - from];
+    }
+
+    /** The words in order; none where the letters are not three known words or more, the first a stitch. */
+    static List<Cut> cuts(char[] text, int from, int to) {
         if (to - from < SHORTEST || to - from > LONGEST) {
             return List.of();
         }
-        boolean[] hopeless = new boolean[to + 1];
-        List<Integer> cuts = new ArrayList<>();
-        boolean cut = cut(text, from, to, cuts, hopeless);
-        boolean stitch = cut && entry(text, from, cuts.get(0)).meaning().makes();
-        return stitch && cuts.size() >= FEWEST ? cuts : List.of();
+        RunTogether letters = new RunTogether(text, from, to);
+        boolean cut = letters.cut(from);
+        boolean stitch = cut && letters.cuts.get(0).word().meaning().makes();
+        return stitch && letters.cuts.size() >= FEWEST ? letters.cuts : List.of();
     }
 
-    private static boolean cut(char[] text, int from, int to, List<Integer> cuts, boolean[] hopeless) {
-        if (from == to) {
+    private boolean cut(int begin) {
+        if (begin == to) {
             return true;
         }
-        for (int end = to; end > from + 1 && !hopeless[from]; end--) {
-            if (entry(text, from, end) != null) {
-                cuts.add(end);
-                if (cut(text, end, to, cuts, hopeless)) {
-                    return true;
-                }
-                cuts.remove(cuts.size() - 1);
-            }
+        if (hopeless[begin - from]) {
+            return false;
         }
-        hopeless[from] = true;
-        return false;
+        hopeless[begin - from] = true;
+        return word(begin, begin, Lexicon.ROOT);
     }
 
-    /** The known word from {@code from} to {@code to}; null where there is none. */
-    static Lexicon.Entry entry(char[] text, int from, int to) {
-        int place = Lexicon.ROOT;
-        for (int i = from; i < to && place != Lexicon.NOWHERE; i++) {
-            boolean letter = text[i] >= 'a' && text[i] <= 'z';
-            place = letter ? Lexicon.WORDS.after(place, text[i] - 'a') : Lexicon.NOWHERE;
+    /** Cuts off a word of which the letters before {@code at} lead to a place among the known ones, the longest that lets the rest be cut. */
+    private boolean word(int begin, int at, int place) {
+        boolean letter = at < to && text[at] >= 'a' && text[at] <= 'z';
+        int next = letter ? Lexicon.WORDS.after(place, text[at] - 'a') : Lexicon.NOWHERE;
+        if (next != Lexicon.NOWHERE && word(begin, at + 1, next)) {
+            return true;
         }
-        return Lexicon.WORDS.entry(place);
+        Lexicon.Entry word = at > begin + 1 ? Lexicon.WORDS.entry(place) : null;
+        if (word == null) {
+            return false;
+        }
+        cuts.add(new Cut(word, at));
+        if (cut(at)) {
+            return true;
+        }
+        cuts.remove(cuts.size() - 1);
+        return false;
     }
 }

@@ -7,18 +7,13 @@ import java.util.List;
 final class Scanner {
     private static final int MOST = 1_000_000_000;
 
-    /** A word before a full stop that is longer ends a sentence. */
-    private static final int LONGEST_ABBREVIATION = 4;
-
     private static final int LETTERS_A_TOKEN = 2;
-
-    /** Before a slash within an abbreviation stand no more letters. */
-    private static final int LONGEST_INITIALS = 2;
 
     private final String text;
     private final Vocabulary vocabulary;
     private final char[] folded;
     private final AroundFigures figures;
+    private final PhraseGaps gaps;
     private final int length;
     private final List<Token> tokens;
     private int at;
@@ -35,6 +30,7 @@ final class Scanner {
         this.tokens = new ArrayList<>(length / LETTERS_A_TOKEN + 1);
         this.folded = Fold.of(text);
         this.figures = new AroundFigures(text, folded);
+        this.gaps = new PhraseGaps(text, folded);
         unscore();
         Misprint.mend(folded, text, !vocabulary.isEmpty());
         this.star = repeatedFrom();
@@ -225,7 +221,7 @@ final class Scanner {
                 continue;
             } else {
                 int phrase = words.after(place, Lexicon.GAP);
-                i = phrase == Lexicon.NOWHERE ? i : afterGap(i);
+                i = phrase == Lexicon.NOWHERE ? i : gaps.after(i);
                 place = i < 0 ? Lexicon.NOWHERE : phrase;
             }
             if (words.entry(place) != null && !goesOn(i)) {
@@ -292,10 +288,9 @@ final class Scanner {
 
     /** Words that were run together ("scinnextst"): cut where known words end, the longest first. */
     private boolean together(int end) {
-        List<Integer> cuts = RunTogether.cuts(folded, at, end);
-        for (int i = 0; i < cuts.size(); i++) {
-            int to = cuts.get(i);
-            add(RunTogether.entry(folded, at, to), to);
+        List<RunTogether.Cut> cuts = RunTogether.cuts(folded, at, end);
+        for (RunTogether.Cut cut : cuts) {
+            add(cut.word(), cut.end());
         }
         return !cuts.isEmpty();
     }
@@ -365,42 +360,6 @@ final class Scanner {
             next++;
         }
         return next < length && letter(folded[next]);
-    }
-
-    /** Where the next word of a phrase begins, over blanks, one hyphen, one full stop, an apostrophe; -1 if it does not. */
-    private int afterGap(int from) {
-        int i = slashed(from) ? from + 1 : from;
-        while (i < length && i - from < 4 && gap(folded[i])) {
-            i++;
-        }
-        boolean word = i > from && i < length && folded[i] >= 'a' && folded[i] <= 'z';
-        return word && !(folded[from] == '.' && sentenceEnds(from, i)) ? i : -1;
-    }
-
-    /** "s/c", "h/d/c", "sl/st": whether a slash parts the letters of one abbreviation. */
-    private boolean slashed(int at) {
-        if (folded[at] != '/') {
-            return false;
-        }
-        int begin = at;
-        while (begin > 0 && letter(folded[begin - 1])) {
-            begin--;
-        }
-        return at - begin <= LONGEST_INITIALS && at > begin;
-    }
-
-    /** Whether a full stop ends a sentence, and no abbreviation ("sl. st."): a capital stands after it, or a long word before it. */
-    private boolean sentenceEnds(int stop, int next) {
-        int begin = stop;
-        while (begin > 0 && letter(folded[begin - 1])) {
-            begin--;
-        }
-        boolean capital = Character.isUpperCase(text.charAt(next)) && !Character.isUpperCase(text.charAt(begin));
-        return next > stop + 1 && (capital || stop - begin > LONGEST_ABBREVIATION);
-    }
-
-    private static boolean gap(char c) {
-        return c == ' ' || c == '-' || c == '.' || c == '\'' || c == Fold.NOTHING;
     }
 
     private int endOfWord(int from) {

@@ -49,7 +49,7 @@ final class SequenceReader {
         this.stitches = outer.stitches;
         this.notes = outer.notes;
         this.repeats = outer.repeats;
-        this.counts = new CountReader(line);
+        this.counts = outer.counts;
         this.depth = outer.depth + 1;
         this.places = new PlaceFirst(line, items);
         this.strangers = new StrangeWords(line, items, notes, depth);

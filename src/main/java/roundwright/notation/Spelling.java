@@ -48,17 +48,22 @@ final class Spelling {
     }
 
     private Lexicon.Entry swapped() {
-        for (int i = start; i + 1 < end; i++) {
-            char[] word = java.util.Arrays.copyOfRange(text, start, end);
-            char first = word[i - start];
-            word[i - start] = word[i + 1 - start];
-            word[i + 1 - start] = first;
+        char[] word = java.util.Arrays.copyOfRange(text, start, end);
+        for (int i = 0; i + 1 < word.length; i++) {
+            swap(word, i);
             Lexicon.Entry entry = word(word, word.length);
             if (entry != null) {
                 return entry;
             }
+            swap(word, i);
         }
         return null;
+    }
+
+    private static void swap(char[] word, int i) {
+        char first = word[i];
+        word[i] = word[i + 1];
+        word[i + 1] = first;
     }
 
     /** One letter missing, too many or wrong, after the first: the tree of words is walked, and left by one edge. */
