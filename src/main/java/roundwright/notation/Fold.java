@@ -1,7 +1,5 @@
 package roundwright.notation;
 
-import java.util.Arrays;
-
 /**
  * What a character stands for in a written round: letters in lower case and in plain Latin, full-width and look-alike
  * forms as the ones they look like, every dash as {@code -}, every blank as a space. One character in, one out, so
@@ -11,9 +9,7 @@ final class Fold {
     /** Stands for a character that shows nothing and means nothing (joiners, soft hyphens, accents on their own). */
     static final char NOTHING = 0;
 
-    private static final char NOT_YET = 0xFFFF;
-
-    /** What was worked out so far; two threads may work the same one out, and find the same. */
+    /** One more than what was worked out so far; two threads may work the same one out, and find the same. */
     private static final char[] KNOWN = new char[0x10000];
 
     private static final String LOOK_ALIKES =
@@ -23,7 +19,9 @@ final class Fold {
                     + " ΣΣ ∑Σ łl øo đd ŁL ØO ĐD ßs ＝= ꞉: ∶: ；; ，, 、, 。. …. ·. （( ）) 【[ 】] 〔[ 〕] ｛{ ｝} ‹< ›> 〈< 〉> ⟨< ⟩> ∕/ ⁄/ ＆& ﬁf ﬂf İi ẞs ∨v ⋁v ∧a ⋀a";
 
     static {
-        Arrays.fill(KNOWN, NOT_YET);
+        for (int i = 0; i < LOOK_ALIKES.length(); i += 3) {
+            know(LOOK_ALIKES.charAt(i), Character.toLowerCase(LOOK_ALIKES.charAt(i + 1)));
+        }
     }
 
     private Fold() {}
@@ -61,18 +59,17 @@ final class Fold {
 
     static char of(char c) {
         char known = KNOWN[c];
-        return known == NOT_YET ? workOut(c) : known;
+        return known == 0 ? workOut(c) : (char) (known - 1);
     }
 
     private static char workOut(char c) {
         char folded = plain(c);
-        for (int i = 0; i < LOOK_ALIKES.length(); i += 3) {
-            if (LOOK_ALIKES.charAt(i) == c) {
-                folded = Character.toLowerCase(LOOK_ALIKES.charAt(i + 1));
-            }
-        }
-        KNOWN[c] = folded;
+        know(c, folded);
         return folded;
+    }
+
+    private static void know(char c, char folded) {
+        KNOWN[c] = (char) (folded + 1);
     }
 
     private static char plain(char c) {
@@ -93,11 +90,16 @@ final class Fold {
     }
 
     private static char unaccented(char c) {
-        if (!Character.isLetter(c)) {
+        if (!Character.isLetter(c) || ofOtherScript(c)) {
             return c;
         }
         char first = java.text.Normalizer.normalize(String.valueOf(c), java.text.Normalizer.Form.NFKD)
                 .charAt(0);
         return first < 0x80 && Character.isLetterOrDigit(first) ? Character.toLowerCase(first) : c;
+    }
+
+    /** Whether the letter is Greek, Cyrillic, Chinese, Japanese or Korean: no Latin letter stands in it, and how it is made up need not be looked up. */
+    private static boolean ofOtherScript(char c) {
+        return c >= 0x370 && c < 0x530 || c >= 0x3040 && c < 0xA000 || c >= 0xAC00 && c < 0xD800;
     }
 }

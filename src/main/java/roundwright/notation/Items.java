@@ -68,7 +68,16 @@ final class Items {
 
     /** Whether the steps go on until the round is full, or are said to be repeated. */
     boolean repeating() {
-        return !empty() && !bare() && nodes.stream().anyMatch(node -> !(node instanceof Note));
+        return !empty() && !bare() && !onlyNotes(nodes);
+    }
+
+    static boolean onlyNotes(List<Node> nodes) {
+        for (Node node : nodes) {
+            if (!(node instanceof Note)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** "4 dc, 4 tr, all into the ring": the steps before go there too. */
@@ -151,9 +160,14 @@ final class Items {
 
     /** Whether all are plain stitches. */
     static boolean plain(List<Node> nodes) {
-        return nodes.stream()
-                .allMatch(node -> node instanceof Work work
-                        && (work.manner() == Manner.PLAIN || work.manner() == Manner.GROUP && work.makes() == 1));
+        for (Node node : nodes) {
+            boolean plain = node instanceof Work work
+                    && (work.manner() == Manner.PLAIN || work.manner() == Manner.GROUP && work.makes() == 1);
+            if (!plain) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** "dc around, increasing in every third st": the plain stitches are those between the increases. */
@@ -348,9 +362,11 @@ final class Items {
 
     /** Brackets without a number within a list that is repeated itself are worked once: nothing fills a round twice over. */
     void onceInside() {
-        nodes.replaceAll(node -> node instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET
-                ? choice.options().get(1)
-                : node);
+        for (int i = 0; i < nodes.size(); i++) {
+            if (nodes.get(i) instanceof Choice choice && choice.habit() == Habit.BARE_BRACKET) {
+                nodes.set(i, choice.options().get(1));
+            }
+        }
     }
 
     /** Whether the list has steps of which none is repeated: such a list may stand for the whole round. */

@@ -21,7 +21,10 @@ public final class Kept {
     private static final int ENOUGH = 2;
 
     static {
-        Lexicon.read("kept.txt", Kept::keep);
+        WordList list = new WordList("kept.txt");
+        while (list.next()) {
+            keep(new String(list.text(), list.from(), list.to() - list.from()), list.entry());
+        }
     }
 
     private final Map<String, Integer> seen = new HashMap<>();

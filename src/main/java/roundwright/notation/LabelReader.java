@@ -31,22 +31,27 @@ final class LabelReader {
 
         for (int skipped = 0; skipped <= FURTHEST && mayStandBefore(begin, skipped); skipped++) {
             cursor.at = begin + skipped;
-            Optional<Label> label = labelHere(skipped == 0 || afterMark());
-            if (label.isPresent()
+            Label label = labelHere(skipped == 0 || afterMark());
+            if (label != null
                     && (afterMark(begin, skipped)
                             || heads()
                             || cursor.peek(begin + skipped - 1 - cursor.at).is(Meaning.COLON))
                     && (skipped == 0 || !cursor.done() && !(cursor.is(Meaning.STOP) && cursor.is(1, Meaning.FINISH)))) {
                 headings.afterLabel();
-                return label;
+                return Optional.of(label);
             }
         }
         cursor.at = begin;
-        return step(begin).or(() -> afterHeading(begin)).or(this::unnumbered);
+        Label step = step(begin);
+        Label label = step == null ? afterHeading(begin) : step;
+        if (label == null) {
+            headings.alone();
+        }
+        return Optional.ofNullable(label);
     }
 
     /** "Join the first two, R4: …", "Center dot. Round 1: …": a label with its colon after a sentence or a clause that tells where. */
-    private Optional<Label> afterHeading(int begin) {
+    private Label afterHeading(int begin) {
         for (int place = begin;
                 place < begin + LONGEST_HEADING
                         && !cursor.peek(place - cursor.at).is(Meaning.FINISH);
@@ -59,8 +64,8 @@ final class LabelReader {
             }
             if (mark == Meaning.COMMA || mark == Meaning.STOP) {
                 cursor.at = place + 1;
-                Optional<Label> label = named(place + 1);
-                if (label.isPresent() && cursor.is(Meaning.COLON)) {
+                Label label = named(place + 1);
+                if (label != null && cursor.is(Meaning.COLON)) {
                     headings.afterLabel();
                     return label;
                 }
@@ -68,20 +73,20 @@ final class LabelReader {
             }
         }
         cursor.at = begin;
-        return Optional.empty();
+        return null;
     }
 
-    /** "Step 4:", "No. 4:", where no round is named. */
-    private Optional<Label> step(int begin) {
+    /** "Step 4:", "No. 4:", where no round is named; null, as for every kind of label, where there is none. */
+    private Label step(int begin) {
         boolean numbered = cursor.accept(Meaning.STEP) || cursor.is(1, Meaning.STOP) && cursor.accept(Meaning.NOT);
         cursor.skip(Meaning.STOP);
         if (numbered && cursor.is(Meaning.NUMBER)) {
-            Optional<Label> label = range(begin, true);
+            Label label = range(begin, true);
             headings.afterLabel();
             return label;
         }
         cursor.at = begin;
-        return Optional.empty();
+        return null;
     }
 
     /** "4 sc around", "4,sc around", in a pattern whose lines begin with their numbers and no mark of a label. */
@@ -100,11 +105,6 @@ final class LabelReader {
             cursor.next();
         }
         return Optional.of(new Label(number.value(), last, number.span()));
-    }
-
-    private Optional<Label> unnumbered() {
-        headings.alone();
-        return Optional.empty();
     }
 
     /** Whether nothing but marks stands before the label. */
@@ -179,21 +179,24 @@ final class LabelReader {
         };
     }
 
-    private Optional<Label> labelHere(boolean bareAllowed) {
+    private Label labelHere(boolean bareAllowed) {
         int begin = cursor.at;
-        Optional<Label> label = named(begin).or(() -> ordinal(begin));
-        if (label.isEmpty() && bareAllowed) {
-            label = bracketed(begin).or(() -> numberFirst(begin)).or(() -> bare(begin));
+        Label label = named(begin);
+        label = label == null ? ordinal(begin) : label;
+        if (label == null && bareAllowed) {
+            label = bracketed(begin);
+            label = label == null ? numberFirst(begin) : label;
+            label = label == null ? bare(begin) : label;
         }
         return label;
     }
 
     /** "Rnd 3", "R 8-12", "Rounds 8, 9 and 10", "Rnd #3". */
-    private Optional<Label> named(int begin) {
+    private Label named(int begin) {
         cursor.at = begin;
         cursor.skip(Meaning.IN, Meaning.FOR, Meaning.THE, Meaning.FROM);
         if (!cursor.accept(Meaning.ROUND)) {
-            return Optional.empty();
+            return null;
         }
         boolean plural = cursor.since(begin).length() > 1 && plural(begin);
         if (cursor.is(Meaning.COLON) && !cursor.peek(1).spaced()) {
@@ -204,7 +207,7 @@ final class LabelReader {
             cursor.next();
         }
         if (!cursor.is(Meaning.NUMBER)) {
-            return Optional.empty();
+            return null;
         }
         return range(begin, plural);
     }
@@ -215,7 +218,7 @@ final class LabelReader {
         return length == 6 || length == 4 && cursor.at > begin;
     }
 
-    private Optional<Label> range(int begin, boolean plural) {
+    private Label range(int begin, boolean plural) {
         int first = cursor.next().value();
         int last = first;
         boolean spanned = false;
@@ -244,7 +247,7 @@ final class LabelReader {
             }
             last = cursor.next().value();
         }
-        return Optional.of(new Label(first, last, cursor.since(begin)));
+        return new Label(first, last, cursor.since(begin));
     }
 
     /** Over the mark after the first number of a range: "8.-12.", "8)-12)". */
@@ -312,7 +315,7 @@ final class LabelReader {
     }
 
     /** "3rd round", "5th-9th rows", "first round". */
-    private Optional<Label> ordinal(int begin) {
+    private Label ordinal(int begin) {
         cursor.at = begin;
         cursor.skip(Meaning.FOR, Meaning.IN, Meaning.THE, Meaning.FROM);
         int first = ordinalValue();
@@ -340,9 +343,9 @@ final class LabelReader {
                 && cursor.peek(1).meaning().parts();
         cursor.at += turn ? 1 : 0;
         if (first == 0 || !bare && !turn && !cursor.accept(Meaning.ROUND)) {
-            return Optional.empty();
+            return null;
         }
-        return Optional.of(new Label(first, last, cursor.since(begin)));
+        return new Label(first, last, cursor.since(begin));
     }
 
     private int ordinalValue() {
@@ -352,7 +355,7 @@ final class LabelReader {
         return cursor.accept(Meaning.FIRST) ? 1 : 0;
     }
 
-    private Optional<Label> bracketed(int begin) {
+    private Label bracketed(int begin) {
         cursor.at = begin;
         boolean before = cursor.is(3, Meaning.ROUND) && cursor.is(4, Meaning.NUMBER);
         if (!before && cursor.accept(Meaning.OPEN) && cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.SHUT)) {
@@ -366,13 +369,13 @@ final class LabelReader {
                 last = Math.max(number, cursor.peek(2).value());
                 cursor.at += 4;
             }
-            return Optional.of(new Label(number, last, cursor.since(begin)));
+            return new Label(number, last, cursor.since(begin));
         }
-        return Optional.empty();
+        return null;
     }
 
     /** "1 row:". */
-    private Optional<Label> numberFirst(int begin) {
+    private Label numberFirst(int begin) {
         cursor.at = begin;
         int last = begin;
         boolean dotted = false;
@@ -386,18 +389,17 @@ final class LabelReader {
         }
         boolean round = cursor.at > begin && cursor.accept(Meaning.ROUND);
         if (!round || !dotted && !cursor.peek().meaning().parts()) {
-            return Optional.empty();
+            return null;
         }
         int first = cursor.peek(begin - cursor.at).value();
-        return Optional.of(
-                new Label(first, Math.max(first, cursor.peek(last - cursor.at).value()), cursor.since(begin)));
+        return new Label(first, Math.max(first, cursor.peek(last - cursor.at).value()), cursor.since(begin));
     }
 
     /** "3.", "3)", "3:", "8-12.", "8.-12.", "10.to 12.". */
-    private Optional<Label> bare(int begin) {
+    private Label bare(int begin) {
         cursor.at = begin;
         if (!cursor.is(Meaning.NUMBER)) {
-            return Optional.empty();
+            return null;
         }
         boolean time = cursor.is(1, Meaning.COLON)
                 && cursor.is(2, Meaning.NUMBER)
@@ -405,11 +407,11 @@ final class LabelReader {
         if (time
                 && cursor.peek(2).end() - cursor.peek(2).start() == 2
                 && !cursor.peek(3).meaning().makes()) {
-            return Optional.empty();
+            return null;
         }
-        Label label = range(begin, false).orElseThrow();
+        Label label = range(begin, false);
         if (begin > 0 && cursor.peek(begin - cursor.at - 1).is(Meaning.MARK)) {
-            return Optional.of(label);
+            return label;
         }
         Token mark = cursor.peek();
         boolean marked = switch (mark.meaning()) {
@@ -418,6 +420,6 @@ final class LabelReader {
             case DASH -> mark.spaced() || cursor.peek(1).spaced();
             default -> false;
         };
-        return marked ? Optional.of(label) : Optional.empty();
+        return marked ? label : null;
     }
 }

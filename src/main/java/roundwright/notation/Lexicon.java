@@ -1,13 +1,6 @@
 package roundwright.notation;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.function.BiConsumer;
 
 /** The words of {@code words.txt} as a tree of letters: looking a word up needs no string and no hashing. */
 final class Lexicon {
@@ -51,80 +44,52 @@ final class Lexicon {
 
     private static Lexicon load(String name) {
         Lexicon lexicon = new Lexicon();
-        read(name, lexicon::add);
+        WordList list = new WordList(name);
+        while (list.next()) {
+            lexicon.add(list);
+        }
         return lexicon;
     }
 
-    /** Hands on every form of a list of words with what it means. */
-    static void read(String name, BiConsumer<String, Entry> forms) {
-        try (InputStream stream = Lexicon.class.getResourceAsStream("/roundwright/notation/" + name);
-                BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            reader.lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(line -> readLine(line, forms));
-        } catch (IOException failure) {
-            throw new UncheckedIOException(failure);
-        }
-    }
-
-    private static void readLine(String line, BiConsumer<String, Entry> forms) {
-        int colon = line.indexOf(':');
-        String[] head = line.substring(0, colon).trim().split(" ");
-        Entry entry = entry(Meaning.valueOf(head[0]), head.length > 1 ? head[1] : "");
-        for (String form : line.substring(colon + 1).split("\\|")) {
-            if (!form.isBlank()) {
-                forms.accept(form.trim(), entry);
-            }
-        }
-    }
-
-    private static Entry entry(Meaning meaning, String payload) {
-        return switch (meaning) {
-            case STITCH, SPECIAL -> new Entry(meaning, 0, StitchName.valueOf(payload), Hold.BOTH, null);
-            case CHAIN -> new Entry(meaning, 0, StitchName.CHAIN, Hold.BOTH, null);
-            case SLIP -> new Entry(meaning, 0, StitchName.SLIP, Hold.BOTH, null);
-            case INC, DEC, INVDEC, COUNTER, NUMBER, ORDINAL ->
-                new Entry(meaning, Integer.parseInt(payload), null, null, null);
-            case UNKNOWN -> new Entry(meaning, IS, null, null, null);
-            case HOLD -> new Entry(meaning, 0, null, Hold.valueOf(payload), null);
-            case NOTE -> new Entry(meaning, 0, null, null, Feature.valueOf(payload));
-            default -> new Entry(meaning, 0, null, null, null);
-        };
-    }
-
     /** Adds a form; a basic stitch also comes jammed together with the words that shape or place it. */
-    private void add(String form, Entry entry) {
-        put(form, entry);
-        boolean step =
-                entry.meaning() == Meaning.STITCH || entry.meaning() == Meaning.INC || entry.meaning() == Meaning.DEC;
-        if (step && form.indexOf(' ') < 0) {
-            put("x" + form, entry);
-            put(form + "x", entry);
-            put(form + " s", entry);
+    private void add(WordList form) {
+        Entry entry = form.entry();
+        int whole = after(ROOT, form);
+        mean(whole, entry);
+        boolean stitch = entry.meaning() == Meaning.STITCH;
+        boolean step = stitch || entry.meaning() == Meaning.INC || entry.meaning() == Meaning.DEC;
+        if (step && form.oneWord()) {
+            mean(after(after(ROOT, "x"), form), entry);
+            mean(after(whole, "x"), entry);
+            mean(after(whole, " s"), entry);
         }
-        if (entry.meaning() == Meaning.STITCH) {
-            put("raised " + form + " front", held(entry, Hold.FRONT_POST));
-            put("raised " + form + " back", held(entry, Hold.BACK_POST));
+        if (stitch) {
+            int raised = after(after(ROOT, "raised "), form);
+            mean(after(raised, " front"), held(entry, Hold.FRONT_POST));
+            mean(after(raised, " back"), held(entry, Hold.BACK_POST));
+            mean(after(after(ROOT, "foundation "), form), founding(entry));
         }
-        if (entry.meaning() == Meaning.STITCH) {
-            put("foundation " + form, founding(entry));
+        if (stitch && form.oneWord()) {
+            addJammed(form, whole, entry);
         }
-        if (entry.meaning() == Meaning.STITCH && form.indexOf(' ') < 0) {
-            put("f" + form, founding(entry));
-            put("r" + form + "f", held(entry, Hold.FRONT_POST));
-            put("r" + form + "b", held(entry, Hold.BACK_POST));
-            put("fp" + form, held(entry, Hold.FRONT_POST));
-            put("bp" + form, held(entry, Hold.BACK_POST));
-            put("flo" + form, held(entry, Hold.FRONT));
-            put("blo" + form, held(entry, Hold.BACK));
-            put(form + "flo", held(entry, Hold.FRONT));
-            put(form + "blo", held(entry, Hold.BACK));
-            put("b" + form, held(entry, Hold.BACK));
-            put(form + "tog", new Entry(Meaning.TOG, 0, entry.name(), Hold.BOTH, null));
-            put(form + "inc", new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));
-            put("inc" + form, new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));
-            put(form + "dec", new Entry(Meaning.DEC, 2, entry.name(), Hold.BOTH, null));
-        }
+    }
+
+    private void addJammed(WordList stitch, int whole, Entry entry) {
+        mean(after(after(ROOT, "f"), stitch), founding(entry));
+        int raised = after(after(ROOT, "r"), stitch);
+        mean(after(raised, "f"), held(entry, Hold.FRONT_POST));
+        mean(after(raised, "b"), held(entry, Hold.BACK_POST));
+        mean(after(after(ROOT, "fp"), stitch), held(entry, Hold.FRONT_POST));
+        mean(after(after(ROOT, "bp"), stitch), held(entry, Hold.BACK_POST));
+        mean(after(after(ROOT, "flo"), stitch), held(entry, Hold.FRONT));
+        mean(after(after(ROOT, "blo"), stitch), held(entry, Hold.BACK));
+        mean(after(whole, "flo"), held(entry, Hold.FRONT));
+        mean(after(whole, "blo"), held(entry, Hold.BACK));
+        mean(after(after(ROOT, "b"), stitch), held(entry, Hold.BACK));
+        mean(after(whole, "tog"), new Entry(Meaning.TOG, 0, entry.name(), Hold.BOTH, null));
+        mean(after(whole, "inc"), new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));
+        mean(after(after(ROOT, "inc"), stitch), new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));
+        mean(after(whole, "dec"), new Entry(Meaning.DEC, 2, entry.name(), Hold.BOTH, null));
     }
 
     private static Entry founding(Entry entry) {
@@ -135,19 +100,34 @@ final class Lexicon {
         return new Entry(entry.meaning(), entry.value(), entry.name(), hold, null);
     }
 
-    private void put(String form, Entry entry) {
-        int place = ROOT;
-        for (int i = 0; i < form.length(); i++) {
-            int at = place * LETTERS + letter(form.charAt(i));
+    /** Lets the letters that lead to a place mean something, where they do not yet. */
+    private void mean(int place, Entry entry) {
+        if (entries[place] == null) {
+            entries[place] = entry;
+        }
+    }
+
+    private int after(int place, WordList form) {
+        return make(place, form.text(), form.from(), form.to());
+    }
+
+    private int after(int place, String letters) {
+        return make(place, letters.toCharArray(), 0, letters.length());
+    }
+
+    /** The place that letters lead to from another, made where there is none. */
+    private int make(int from, char[] letters, int begin, int end) {
+        int place = from;
+        for (int i = begin; i < end; i++) {
+            char c = letters[i];
+            int at = place * LETTERS + (c == ' ' ? GAP : c - 'a');
             if (next[at] == NOWHERE) {
                 int made = newPlace();
                 next[at] = (char) made;
             }
             place = next[at];
         }
-        if (entries[place] == null) {
-            entries[place] = entry;
-        }
+        return place;
     }
 
     private int newPlace() {
@@ -161,9 +141,5 @@ final class Lexicon {
             next = Arrays.copyOf(next, next.length * 2);
         }
         return places++;
-    }
-
-    private static int letter(char c) {
-        return c == ' ' ? GAP : c - 'a';
     }
 }

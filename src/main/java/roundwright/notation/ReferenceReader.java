@@ -28,11 +28,11 @@ final class ReferenceReader {
         int begin = cursor.at;
         cursor.skip(Meaning.WORK, Meaning.CONTINUE, Meaning.THE);
         boolean repeat = cursor.is(Meaning.REPEAT) || cursor.is(Meaning.AS) || cursor.is(Meaning.SAME);
-        cursor.skip(Meaning.REPEAT, Meaning.AS, Meaning.SAME, Meaning.THE, Meaning.IN, Meaning.FROM);
         if (!repeat) {
             cursor.at = begin;
             return Optional.empty();
         }
+        cursor.skip(Meaning.REPEAT, Meaning.AS, Meaning.SAME, Meaning.THE, Meaning.IN, Meaning.FROM);
         if (cursor.is(-1, Meaning.SAME)) {
             cursor.skip(Meaning.FILLER);
         }

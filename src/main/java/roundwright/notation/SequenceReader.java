@@ -398,8 +398,10 @@ final class SequenceReader {
     }
 
     private void group(int begin, List<Node> body, boolean parted) {
-        if (body.stream().allMatch(Note.class::isInstance)) {
-            body.forEach(items::add);
+        if (Items.onlyNotes(body)) {
+            for (Node note : body) {
+                items.add(note);
+            }
             return;
         }
         Place place = cursor.is(Meaning.IN) ? line.places.read() : null;

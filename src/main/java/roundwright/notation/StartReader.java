@@ -165,8 +165,13 @@ final class StartReader {
                 span, Manner.STARTING_CHAIN, StitchName.CHAIN, 0, 1, Times.ONCE, Hold.BOTH, Target.FOUNDATION, "");
     }
 
-    private static boolean alongChain(Node node) {
-        return node instanceof Choice choice && choice.habit() == Habit.CHAINS_BELOW;
+    private boolean alongChain() {
+        for (int i = 0; i < items.nodes.size(); i++) {
+            if (items.nodes.get(i) instanceof Choice choice && choice.habit() == Habit.CHAINS_BELOW) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** At the line's end: a starting chain of a round that goes into a ring stands in no stitch below. */
@@ -174,7 +179,7 @@ final class StartReader {
         if (line.ring && items.plainTillRing()) {
             items.intoRing();
         }
-        boolean along = !line.ring && items.nodes.stream().anyMatch(StartReader::alongChain);
+        boolean along = !line.ring && alongChain();
         for (int i = 0; along && i < items.nodes.size(); i++) {
             if (items.nodes.get(i) instanceof Work work && work.manner() == Manner.STARTING_CHAIN && work.takes() > 0) {
                 Work apart = work.in(Target.FOUNDATION, 0);

@@ -12,9 +12,13 @@ final class FirstRound {
 
     /** The round with its plain stitches in the ring; unchanged where it has anything that only a round below allows. */
     static Interpretation of(Interpretation way) {
-        boolean plain = way.pieces().stream().allMatch(piece -> piece instanceof Run run && simple(run.step()));
-        if (!plain || way.takes() == 0) {
+        if (way.takes() == 0) {
             return way;
+        }
+        for (Piece piece : way.pieces()) {
+            if (!(piece instanceof Run run && simple(run.step()))) {
+                return way;
+            }
         }
         List<Piece> pieces = new ArrayList<>();
         for (Piece piece : way.pieces()) {
@@ -26,7 +30,12 @@ final class FirstRound {
 
     /** Whether a line names the stitches it goes into ("dc in each st around"): then its part goes on from another. */
     static boolean goesOn(List<Node> body) {
-        return body.stream().anyMatch(FirstRound::goesOn);
+        for (Node node : body) {
+            if (goesOn(node)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean goesOn(Node node) {

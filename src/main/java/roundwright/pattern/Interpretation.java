@@ -1,20 +1,27 @@
 package roundwright.pattern;
 
 import java.util.List;
-import java.util.function.Supplier;
+import roundwright.notation.Node;
+import roundwright.notation.Terms;
 
 /** One way to read a line: every choice made, and how well the sums fit. The round itself is written out when asked for. */
 final class Interpretation {
+    private final List<Node> tree;
     private final int[] options;
-    private final Lazy<List<Piece>> pieces;
+    private final Terms terms;
+    private final Linear.Fill fill;
     private final Linear.Total total;
     private final long stated;
     private final int cost;
     private final boolean fitsBelow;
     private final boolean fitsStated;
+    /** Two threads may both write the round out; they get equal ones. */
+    private volatile List<Piece> pieces;
 
     /**
+     * @param tree the line's tree, in which the options choose
      * @param options the chosen option of each habit, by ordinal
+     * @param fill how often what fills the round is done
      * @param total what the round takes and makes
      * @param stated the count it is read to state, or -1
      * @param cost how little it is to be believed; lower is better
@@ -22,15 +29,19 @@ final class Interpretation {
      * @param fitsStated whether it makes what is stated, where that is known
      */
     Interpretation(
+            List<Node> tree,
             int[] options,
-            Supplier<List<Piece>> pieces,
+            Terms terms,
+            Linear.Fill fill,
             Linear.Total total,
             long stated,
             int cost,
             boolean fitsBelow,
             boolean fitsStated) {
+        this.tree = tree;
         this.options = options;
-        this.pieces = new Lazy<>(pieces);
+        this.terms = terms;
+        this.fill = fill;
         this.total = total;
         this.stated = stated;
         this.cost = cost;
@@ -41,7 +52,10 @@ final class Interpretation {
     /** The same with the round written differently, which takes nothing of a round below. */
     Interpretation begun(List<Piece> others) {
         Linear.Total without = new Linear.Total(0, total.makes(), total.steps());
-        return new Interpretation(options, () -> others, without, stated, cost, fitsBelow, fitsStated);
+        Interpretation begun =
+                new Interpretation(tree, options, terms, fill, without, stated, cost, fitsBelow, fitsStated);
+        begun.pieces = others;
+        return begun;
     }
 
     int[] options() {
@@ -49,7 +63,12 @@ final class Interpretation {
     }
 
     List<Piece> pieces() {
-        return pieces.get();
+        List<Piece> known = pieces;
+        if (known == null) {
+            known = Resolver.resolve(tree, options, terms, fill);
+            pieces = known;
+        }
+        return known;
     }
 
     long takes() {

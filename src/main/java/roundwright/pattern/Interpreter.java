@@ -154,14 +154,7 @@ final class Interpreter {
                 + (fitsStated ? 0 : misfit(total.makes() - stated))
                 + (sum.findsNoRoom(fill) ? 2 * MISFIT : 0)
                 + (bareMisfit ? MISFIT - 2 : 0);
-        return new Interpretation(
-                options,
-                () -> Resolver.resolve(tree, options, terms, fill),
-                total,
-                stated,
-                cost + misfit,
-                fitsBelow,
-                fitsStated);
+        return new Interpretation(tree, options, terms, fill, total, stated, cost + misfit, fitsBelow, fitsStated);
     }
 
     private static int misfit(long difference) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Supplier;
 import roundwright.notation.Feature;
 import roundwright.notation.Problem;
 import roundwright.notation.Terms;
@@ -18,14 +17,17 @@ public final class Line {
     private final OptionalInt stated;
     private final OptionalInt available;
     private final Verdict verdict;
-    private final Lazy<List<Problem>> problems;
     private final Set<Feature> features;
-    private final Lazy<List<Decision>> decisions;
     private final OptionalInt takes;
     private final OptionalInt makes;
-    private final Lazy<Optional<Steps>> round;
-    private final Lazy<String> words;
-    private final Lazy<String> sum;
+    private final LineAccount account;
+
+    // what was asked for once; two threads may both work it out, and get equal values
+    private volatile List<Problem> problems;
+    private volatile List<Decision> decisions;
+    private volatile Optional<Steps> round;
+    private volatile String words;
+    private volatile String sum;
 
     /** A line whose steps, words and sum are at hand. */
     public Line(
@@ -47,14 +49,13 @@ public final class Line {
         this.stated = stated;
         this.available = available;
         this.verdict = verdict;
-        this.problems = new Lazy<>(() -> List.copyOf(problems));
         this.features = Set.of();
-        this.decisions = new Lazy<>(List::of);
-        this.takes = round.map(steps -> OptionalInt.of(steps.takes())).orElse(OptionalInt.empty());
-        this.makes = round.map(steps -> OptionalInt.of(steps.makes())).orElse(OptionalInt.empty());
-        this.round = new Lazy<>(() -> round);
-        this.words = new Lazy<>(() -> words);
-        this.sum = new Lazy<>(() -> sum);
+        this.takes = round.isPresent() ? OptionalInt.of(round.get().takes()) : OptionalInt.empty();
+        this.makes = round.isPresent() ? OptionalInt.of(round.get().makes()) : OptionalInt.empty();
+        this.account = () -> problems;
+        this.round = round;
+        this.words = words;
+        this.sum = sum;
     }
 
     Line(Found found) {
@@ -65,14 +66,10 @@ public final class Line {
         this.stated = found.stated;
         this.available = found.available;
         this.verdict = found.verdict;
-        this.problems = new Lazy<>(() -> List.copyOf(found.problems.get()));
         this.features = Set.copyOf(found.features);
-        this.decisions = new Lazy<>(found.decisions);
         this.takes = found.takes;
         this.makes = found.makes;
-        this.round = new Lazy<>(found.round);
-        this.words = new Lazy<>(() -> found.words.apply(this));
-        this.sum = new Lazy<>(() -> found.sum.apply(this));
+        this.account = found.account;
     }
 
     /** First and last round number of a line; the same for a single round. */
@@ -110,7 +107,12 @@ public final class Line {
 
     /** What it has the hands do, where it is a stitch instruction that was understood whole; of a range, the last round. */
     public Optional<Steps> round() {
-        return round.get();
+        Optional<Steps> known = round;
+        if (known == null) {
+            known = account.round();
+            round = known;
+        }
+        return known;
     }
 
     /** Stitches of the round below that it uses; empty where it has no stitches or was not understood. */
@@ -140,7 +142,12 @@ public final class Line {
 
     /** What a person should know of, with spans in {@link #text}; a suggestion is the whole line to write instead. */
     public List<Problem> problems() {
-        return problems.get();
+        List<Problem> known = problems;
+        if (known == null) {
+            known = List.copyOf(account.problems());
+            problems = known;
+        }
+        return known;
     }
 
     /** What it has the hands do besides its stitches. */
@@ -150,17 +157,32 @@ public final class Line {
 
     /** How words that can be read in more than one way were read, and why. */
     public List<Decision> decisions() {
-        return decisions.get();
+        List<Decision> known = decisions;
+        if (known == null) {
+            known = account.decisions();
+            decisions = known;
+        }
+        return known;
     }
 
     /** The line in plain words for a beginner. */
     public String words() {
-        return words.get();
+        String known = words;
+        if (known == null) {
+            known = account.words(this);
+            words = known;
+        }
+        return known;
     }
 
     /** The line's arithmetic in one sentence. */
     public String sum() {
-        return sum.get();
+        String known = sum;
+        if (known == null) {
+            known = account.sum(this);
+            sum = known;
+        }
+        return known;
     }
 
     /** The count to reach: what is stated, else what the steps make. */
@@ -184,11 +206,7 @@ public final class Line {
         OptionalInt stated = OptionalInt.empty();
         OptionalInt available = OptionalInt.empty();
         Verdict verdict = Verdict.INSTRUCTION;
-        Supplier<List<Problem>> problems = List::of;
         Set<Feature> features = Set.of();
-        Supplier<List<Decision>> decisions = List::of;
-        Supplier<Optional<Steps>> round = Optional::empty;
-        java.util.function.Function<Line, String> words = line -> "";
-        java.util.function.Function<Line, String> sum = line -> "";
+        LineAccount account = List::of;
     }
 }

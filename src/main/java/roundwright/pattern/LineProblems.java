@@ -14,7 +14,7 @@ import roundwright.wording.Beginning;
 import roundwright.wording.Wording;
 
 /** What a person should know of a line, in sentences with their places. */
-final class LineProblems {
+final class LineProblems implements LineAccount {
     private static final Wording WORDS = Wording.of("pattern");
 
     private static final int LONGEST_QUOTE = 60;
@@ -26,7 +26,8 @@ final class LineProblems {
         this.line = line;
     }
 
-    List<Problem> all() {
+    @Override
+    public List<Problem> problems() {
         return problems;
     }
 

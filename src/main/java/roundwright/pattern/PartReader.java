@@ -1,34 +1,33 @@
 package roundwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import roundwright.notation.Feature;
 import roundwright.notation.GapChange;
 import roundwright.notation.Habit;
-import roundwright.notation.Problem;
 import roundwright.notation.StitchName;
 import roundwright.notation.Terms;
 import roundwright.notation.Vocabulary;
 import roundwright.notation.WrittenLine;
 import roundwright.notation.WrittenLine.Reference;
-import roundwright.wording.Wording;
 
 /** Reads the lines of one part in order, each against the round below it. */
 final class PartReader {
-    private static final Wording WORDS = Wording.of("pattern");
-
     /** No piece has as many rounds; what comes after them is read, but is nothing to do. */
     private static final int MOST_ITEMS = 100_000;
+
+    /** One line is for no more rounds than this. */
+    private static final int MOST_ROUNDS = 1000;
 
     private final Terms terms;
     private final Leaning leaning;
     private final Interpreter interpreter;
-    private final Mends mends;
+    private final PartContext part;
     private final Numbering numbering = new Numbering();
     private final List<Line> lines = new ArrayList<>();
     private final List<PartItem> items = new ArrayList<>();
@@ -59,7 +58,7 @@ final class PartReader {
         this.terms = terms;
         this.leaning = leaning;
         this.interpreter = new Interpreter(leaning, terms);
-        this.mends = new Mends(interpreter, vocabulary);
+        this.part = new PartContext(terms, leaning, interpreter, new Mends(interpreter, vocabulary));
     }
 
     Part read(PartText part, List<WrittenLine> written) {
@@ -76,9 +75,12 @@ final class PartReader {
         found.at = at;
         found.terms = terms;
         found.features = written.features();
-        found.label = written.label().map(label -> new Line.Label(label.first(), label.last()));
+        if (written.label().isPresent()) {
+            WrittenLine.Label label = written.label().get();
+            found.label = Optional.of(new Line.Label(label.first(), label.last()));
+        }
         List<WrittenLine> worked = worked(written);
-        boolean stitches = worked.stream().anyMatch(WrittenLine::stitches) && !worked.isEmpty();
+        boolean stitches = stitches(worked);
         flat |= written.features().contains(Feature.TURNED)
                 && !written.features().contains(Feature.JOINED);
         if (written.founds() && number == 0) {
@@ -94,34 +96,44 @@ final class PartReader {
         addItems(written, worked, line, stitches);
     }
 
+    private static boolean stitches(List<WrittenLine> worked) {
+        for (WrittenLine line : worked) {
+            if (line.stitches()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether a new piece begins without a heading: a first round into a ring of its own uses no round above it. */
     private static boolean startsAnew(WrittenLine written) {
-        boolean first = written.label().filter(label -> label.first() > 1).isEmpty();
+        boolean first = written.label().isEmpty() || written.label().get().first() <= 1;
         return first && written.features().contains(Feature.MAGIC_RING);
     }
 
     /** The line itself, or the lines it takes over, once for every round it is for. */
     private List<WrittenLine> worked(WrittenLine written) {
-        int rounds = written.label()
-                .map(label -> Math.min(label.last() - label.first() + 1, 1000))
-                .orElse(Math.min(1000, Math.max(1, written.rounds())));
-        List<WrittenLine> once = new ArrayList<>();
+        int rounds = Math.max(1, written.rounds());
+        if (written.label().isPresent()) {
+            rounds = written.label().get().last() - written.label().get().first() + 1;
+        }
+        rounds = Math.min(rounds, MOST_ROUNDS);
         if (written.reference().isEmpty()) {
-            once.add(written);
-        } else {
-            Reference reference = written.reference().get();
-            for (int n = reference.first(); n <= reference.last() && once.size() < 1000; n++) {
-                WrittenLine other = byNumber.get(n == 0 ? number : n);
-                if (other == null) {
-                    return List.of(written);
-                }
-                once.add(other);
+            return Collections.nCopies(rounds, written);
+        }
+        List<WrittenLine> once = new ArrayList<>();
+        Reference reference = written.reference().get();
+        for (int n = reference.first(); n <= reference.last() && once.size() < MOST_ROUNDS; n++) {
+            WrittenLine other = byNumber.get(n == 0 ? number : n);
+            if (other == null) {
+                return List.of(written);
             }
-            rounds = Math.max(rounds, once.size() * Math.min(reference.times(), 1000));
-            if (reference.gap().isPresent()) {
-                return changed(reference.gap().get(), once.get(once.size() - 1), rounds)
-                        .orElse(List.of(written));
-            }
+            once.add(other);
+        }
+        rounds = Math.max(rounds, once.size() * Math.min(reference.times(), MOST_ROUNDS));
+        if (reference.gap().isPresent()) {
+            return changed(reference.gap().get(), once.get(once.size() - 1), rounds)
+                    .orElse(List.of(written));
         }
         List<WrittenLine> all = new ArrayList<>();
         for (int i = 0; i < rounds; i++) {
@@ -144,7 +156,7 @@ final class PartReader {
         found.verdict = Verdict.NOT_UNDERSTOOD;
         Below start = below;
         LineProblems problems = new LineProblems(written);
-        found.problems = problems::all;
+        found.account = problems;
         for (StitchName name : written.names()) {
             if (name.only(terms.other())) {
                 problems.otherTerms(terms);
@@ -153,29 +165,21 @@ final class PartReader {
         }
         number(written, worked.size(), problems);
         Checked checked = best(written, worked, start);
-        found.available = optional(checked.below.stitches());
-        written.said().ifPresent(said -> leaning.say(said.habit(), said.option()));
+        found.available = optional(checked.below().stitches());
+        if (written.said().isPresent()) {
+            leaning.say(written.said().get().habit(), written.said().get().option());
+        }
         leaning.seen(
                 written,
-                checked.fits && checked.below.stitches() >= 0 && checked.last().stated() >= 0);
+                checked.fits()
+                        && checked.below().stitches() >= 0
+                        && checked.last().stated() >= 0);
         rounds = checked.rounds();
         single(written, checked);
         if (understood(written, checked)) {
-            settle(written, checked, found);
-            Checked decided = checked;
-            found.decisions = () -> decisions(written, decided);
-            if (!checked.fits) {
-                Checked wrong = checked;
-                boolean taken = worked.size() > 1 && written.reference().isPresent();
-                found.problems = () -> problems.wrong(
-                        wrong.last(),
-                        wrong.below,
-                        taken
-                                ? List.of()
-                                : mends.of(written, wrong.start, wrong.last().options(), rest));
-            } else if (worked.size() == 1 && checked.last().stated() < 0 && Assumptions.possible(worked.get(0))) {
-                found.problems = () -> assumed(worked.get(0), decided, problems);
-            }
+            Interpretation way = shown(written, checked);
+            found.account = new RoundAccount(part, flat, written, worked, checked, way, problems, rest);
+            settle(checked, way, found);
         } else {
             giveUp(written, checked, found, problems);
         }
@@ -188,40 +192,39 @@ final class PartReader {
     private Checked best(WrittenLine written, List<WrittenLine> worked, Below start) {
         if (chain.chains() > 0 && first() && start.stitches() < 0) {
             Checked on = work(written, worked, chain);
-            if (on.fits || on.last() != null && usesChain(written, on.last())) {
+            if (on.fits() || on.last() != null && usesChain(written, on.last())) {
                 return on;
             }
         }
         Checked checked = work(written, worked, start);
-        boolean goesOn = number == 0
-                && start.stitches() < 0
-                && before.stitches() > 0
-                && written.label()
-                        .filter(label -> label.first() == lastBefore + 1)
-                        .isPresent();
+        boolean goesOn =
+                number == 0 && start.stitches() < 0 && before.stitches() > 0 && numbered(written, lastBefore + 1);
         if (goesOn
                 && (checked.last() == null
                         || written.counts().isEmpty() && checked.last().takes() > 0)) {
             Checked on = work(written, worked, before);
-            checked = on.fits ? on : checked;
+            checked = on.fits() ? on : checked;
         }
-        boolean restarts = number > 2
-                && written.label().filter(label -> label.first() == 1).isPresent();
-        if (!checked.fits && (restarts || written.features().contains(Feature.JOIN_PARTS))) {
+        boolean restarts = number > 2 && numbered(written, 1);
+        if (!checked.fits() && (restarts || written.features().contains(Feature.JOIN_PARTS))) {
             Checked alone = work(written, worked, Below.UNKNOWN);
-            checked = alone.fits ? alone : checked;
+            checked = alone.fits() ? alone : checked;
         }
         boolean nothing = checked.last() != null && checked.last().takes() == 0 && start.stitches() >= 0;
-        if (!checked.fits && nothing) {
+        if (!checked.fits() && nothing) {
             Checked alone = work(written, worked, Below.UNKNOWN);
-            checked = alone.fits ? alone : checked;
+            checked = alone.fits() ? alone : checked;
         }
         boolean other = start.made() >= 0 && start.made() != start.stitches();
-        if (!checked.fits && other) {
+        if (!checked.fits() && other) {
             Checked second = work(written, worked, new Below(start.made(), -1, start.spaces()));
-            checked = second.fits ? second : checked;
+            checked = second.fits() ? second : checked;
         }
         return checked;
+    }
+
+    private static boolean numbered(WrittenLine written, int number) {
+        return written.label().isPresent() && written.label().get().first() == number;
     }
 
     /** Whether only the chain, and no ring's middle, can be what the first round is worked into. */
@@ -235,25 +238,30 @@ final class PartReader {
         boolean told = written.open().contains(Habit.SINGLE_CHAIN)
                 && checked.last() != null
                 && checked.last().stated() >= 0
-                && checked.below.stitches() >= 0
+                && checked.below().stitches() >= 0
                 && written.reference().isEmpty();
         if (!told) {
             return;
         }
         int chain = Habit.SINGLE_CHAIN.ordinal();
-        boolean counted = !checked.fits
-                && interpreter.ways(written, written.counts(), checked.below).stream()
+        boolean counted = !checked.fits()
+                && interpreter.ways(written, written.counts(), checked.below()).stream()
                         .anyMatch(way -> way.fits() && way.options()[chain] == 1);
-        if (counted || checked.fits && checked.last().options()[chain] == 0) {
+        if (counted || checked.fits() && checked.last().options()[chain] == 0) {
             leaning.single(!counted);
         }
     }
 
     private void number(WrittenLine written, int rounds, LineProblems problems) {
-        written.label()
-                .ifPresentOrElse(
-                        label -> numbering.next(label.first(), label.last()).ifPresent(problems::numbering),
-                        () -> numbering.unlabelled(rounds));
+        if (written.label().isEmpty()) {
+            numbering.unlabelled(rounds);
+            return;
+        }
+        WrittenLine.Label label = written.label().get();
+        Optional<Numbering.Oddity> oddity = numbering.next(label.first(), label.last());
+        if (oddity.isPresent()) {
+            problems.numbering(oddity.get());
+        }
     }
 
     private static boolean understood(WrittenLine written, Checked checked) {
@@ -263,7 +271,7 @@ final class PartReader {
         }
         boolean confirmed = way.fits()
                 && way.stated() >= 0
-                && checked.below.stitches() >= 0
+                && checked.below().stitches() >= 0
                 && way.options()[Habit.BARE_LIST.ordinal()] == 0;
         return written.doubts().isEmpty() || confirmed && !written.hole();
     }
@@ -293,82 +301,40 @@ final class PartReader {
         }
     }
 
-    private void settle(WrittenLine written, Checked checked, Line.Found found) {
-        boolean founded = checked.below.chains() > 0;
+    /** The last round; of a first round that does not say what it goes into, one that goes into no round. */
+    private Interpretation shown(WrittenLine written, Checked checked) {
+        boolean founded = checked.below().chains() > 0;
         boolean first = first()
-                && (founded ? checked.fits : checked.below.stitches() < 0 && !FirstRound.goesOn(written.body()))
+                && (founded ? checked.fits() : checked.below().stitches() < 0 && !FirstRound.goesOn(written.body()))
                 && !written.features().contains(Feature.JOIN_PARTS);
-        Interpretation way = first ? FirstRound.of(checked.last()) : checked.last();
+        return first ? FirstRound.of(checked.last()) : checked.last();
+    }
+
+    private void settle(Checked checked, Interpretation way, Line.Found found) {
+        boolean founded = checked.below().chains() > 0;
         found.available = founded && way.takes() == 0 ? OptionalInt.empty() : found.available;
         found.takes = OptionalInt.of((int) way.takes());
         found.makes = OptionalInt.of((int) way.makes());
         found.stated = optional(way.stated());
-        found.verdict = !checked.fits ? Verdict.DOES_NOT_ADD_UP : way.stated() < 0 ? Verdict.NO_COUNT : Verdict.ADDS_UP;
-        found.round = () -> Optional.of(Expansion.of(way.pieces()));
-        found.words = words(written, checked, way);
-        found.sum = line -> RoundSum.of(way.pieces(), line.available(), line.stated());
+        found.verdict =
+                !checked.fits() ? Verdict.DOES_NOT_ADD_UP : way.stated() < 0 ? Verdict.NO_COUNT : Verdict.ADDS_UP;
         long spaces = checked.lines().get(checked.lines().size() - 1).open().contains(Habit.CHAINS)
                 ? Sums.spaces(way.pieces())
                 : -1;
         below = new Below(way.stated() < 0 ? way.makes() : way.stated(), way.makes(), spaces);
     }
 
-    /** The words of the line's round; of rounds that are taken over from several lines, each in turn. */
-    private Function<Line, String> words(WrittenLine written, Checked checked, Interpretation way) {
-        boolean row = flat;
-        int cycle = written.reference()
-                .map(taken -> taken.last() - taken.first() + 1)
-                .orElse(1);
-        if (cycle < 2 || checked.rounds().size() < cycle) {
-            WrittenLine line = checked.lines().get(checked.lines().size() - 1);
-            int rounds = checked.lines().size();
-            return read -> {
-                String round = RoundWords.of(way.pieces(), line, terms, read.available(), row);
-                return rounds == 1 ? round : WORDS.say("words.each-round", StepWords.number(rounds), round);
-            };
-        }
-        int first = written.reference().get().first();
-        return read -> {
-            StringBuilder words = new StringBuilder();
-            OptionalInt below = read.available();
-            for (int i = 0; i < cycle; i++) {
-                Interpretation one = checked.rounds().get(i);
-                String round = RoundWords.of(one.pieces(), checked.lines().get(i), terms, below, row);
-                words.append(i == 0 ? "" : " ").append(WORDS.say("words.in-turn", first + i, round));
-                below = OptionalInt.of((int) one.makes());
-            }
-            return words.toString();
-        };
-    }
-
     /** Whether the next round is the first of its part: what it is worked into is no round. */
     private boolean first() {
-        return number == 0 && items.stream().noneMatch(Round.class::isInstance);
-    }
-
-    private List<Decision> decisions(WrittenLine written, Checked checked) {
-        List<Decision> decisions = new ArrayList<>();
-        for (Habit habit : written.open()) {
-            int option = checked.last().options()[habit.ordinal()];
-            boolean known = checked.below.stitches() >= 0 && checked.last().stated() >= 0 && checked.fits;
-            decisions.add(new Decision(habit, option, leaning.because(habit, known)));
+        if (number > 0) {
+            return false;
         }
-        return decisions;
-    }
-
-    private List<Problem> assumed(WrittenLine written, Checked checked, LineProblems problems) {
-        List<Interpretation> ways = interpreter.ways(written, List.of(), checked.below);
-        Assumptions.report(written, ways, decisions(written, checked), problems);
-        return problems.all();
-    }
-
-    /** What came of working a line's rounds one after another. */
-    private record Checked(
-            List<WrittenLine> lines, List<Interpretation> rounds, boolean fits, Below start, Below below) {
-        /** The last round; null where some round could not be worked out. */
-        Interpretation last() {
-            return rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
+        for (PartItem item : items) {
+            if (item instanceof Round) {
+                return false;
+            }
         }
+        return true;
     }
 
     private Checked work(WrittenLine written, List<WrittenLine> worked, Below start) {
@@ -418,7 +384,10 @@ final class PartReader {
         Interpretation best = ways.get(0);
         for (Habit habit : line.open()) {
             int option = best.options()[habit.ordinal()];
-            boolean other = ways.stream().anyMatch(way -> way.fits() && way.options()[habit.ordinal()] != option);
+            boolean other = false;
+            for (Interpretation way : ways) {
+                other |= way.fits() && way.options()[habit.ordinal()] != option;
+            }
             if (!other) {
                 leaning.show(habit, option);
             }
@@ -434,7 +403,7 @@ final class PartReader {
             items.add(new Instruction(line));
             return;
         }
-        int first = written.label().map(WrittenLine.Label::first).orElse(number + 1);
+        int first = written.label().isPresent() ? written.label().get().first() : number + 1;
         for (int i = 0; i < worked.size() && items.size() < MOST_ITEMS; i++) {
             number = first + i;
             byNumber.put(number, worked.get(i));

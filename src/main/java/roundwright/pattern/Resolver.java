@@ -119,6 +119,11 @@ final class Resolver {
     }
 
     static boolean onlyNotes(List<Node> nodes) {
-        return nodes.stream().allMatch(Note.class::isInstance);
+        for (Node node : nodes) {
+            if (!(node instanceof Note)) {
+                return false;
+            }
+        }
+        return true;
     }
 }
