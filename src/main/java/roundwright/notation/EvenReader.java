@@ -51,7 +51,7 @@ final class EvenReader {
                 && work.takes() != work.makes()
                 && work.takes() > 0
                 && work.makes() > 0
-                && work.times().equals(Times.ONCE);
+                && work.times().once();
         if (!alone) {
             return false;
         }

@@ -83,7 +83,7 @@ public record GapChange(int stitches, boolean more) {
             }
         }
         boolean beside = all.stream().allMatch(node -> node instanceof Note || usual(node) instanceof Work);
-        if (shaping == null || !beside || plain > 0 && !shaping.times().equals(Times.ONCE)) {
+        if (shaping == null || !beside || plain > 0 && !shaping.times().once()) {
             return Optional.empty();
         }
         long gap = (more ? plain : 0) + (long) stitches * (more ? time : 1);
@@ -103,7 +103,7 @@ public record GapChange(int stitches, boolean more) {
                 Target.NEXT,
                 "");
         List<Node> both = stitches == 0 ? List.of(shaping) : List.of(gap, shaping.times(Times.ONCE));
-        boolean once = stitches == 0 || shaping.times().equals(Times.ONCE);
+        boolean once = stitches == 0 || shaping.times().once();
         return once ? both : List.of(new Repeat(shaping.span(), both, shaping.times(), List.of()));
     }
 

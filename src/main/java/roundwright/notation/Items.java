@@ -45,7 +45,7 @@ final class Items {
                 && node instanceof Choice choice
                 && choice.habit() == Habit.NAME_AND_SHAPING
                 && choice.options().get(0) instanceof Work shaping
-                && shaping.times().equals(Times.ONCE)
+                && shaping.times().once()
                 && last() instanceof Work plain
                 && plain.manner() == Manner.PLAIN
                 && plain.stitch() == shaping.stitch()
@@ -58,7 +58,7 @@ final class Items {
     boolean lastPlain() {
         return last() instanceof Work work
                 && work.manner() == Manner.PLAIN
-                && work.times().equals(Times.ONCE);
+                && work.times().once();
     }
 
     /** Lets the last step go on until the round is full. */
@@ -176,7 +176,7 @@ final class Items {
                 && last() instanceof Work work
                 && work.takes() == 1
                 && work.makes() == 1
-                && (work.times().fills() || work.times().equals(Times.ONCE));
+                && (work.times().fills() || work.times().once());
         if (plain) {
             nodes.remove(from);
         }
@@ -329,7 +329,7 @@ final class Items {
         Times times = often.times();
         boolean single = body.size() == 1
                 && body.get(0) instanceof Work one
-                && one.times().equals(Times.ONCE);
+                && one.times().once();
         if (single && (times.fills() || !often.repeat())) {
             return ((Work) body.get(0)).times(times).over(span);
         }

@@ -55,7 +55,9 @@ public final class LineReader {
         if (label.isEmpty() && vocabulary.numbersAlone()) {
             label = labels.numberAlone();
         }
-        label.ifPresent(found -> countBefore(line, found));
+        if (label.isPresent()) {
+            countBefore(line, label.get());
+        }
         line.labelled = label.isPresent();
         line.body = line.cursor.at;
         Optional<Reference> reference = new ReferenceReader(line).read();

@@ -110,12 +110,14 @@ final class Reading {
 
     /** Puts the last step of the list, over a count or a note, into the place; false where it is not in the list. */
     boolean placeBehind(Items items, Place place) {
-        int at = items.nodes.lastIndexOf(unplaced);
-        if (at < 0) {
-            return false;
+        for (int at = items.nodes.size() - 1; at >= 0 && unplaced != null; at--) {
+            Node node = items.nodes.get(at);
+            if (node == unplaced || node.span().start() == unplaced.span().start() && node.equals(unplaced)) {
+                items.nodes.set(at, placeLater(place));
+                return true;
+            }
         }
-        items.nodes.set(at, placeLater(place));
-        return true;
+        return false;
     }
 
     /** Whether any step has been read, or a ring begun. */

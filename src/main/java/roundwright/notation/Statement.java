@@ -22,9 +22,6 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     private static final String PLAIN_TITLES =
             "abbreviations|glossary|stitches used|materials|gauge|tension|measurements|finished size|supplies|notions";
 
-    private static final Pattern LIST = Pattern.compile(
-            "\\W*+((" + TITLES + ")\\b[^0-9]{0,20}:|(" + PLAIN_TITLES + ")\\b)", Pattern.CASE_INSENSITIVE);
-
     /** The first letters of those titles, for few lines begin with them. */
     private static final Set<String> BEGINNINGS = new HashSet<>();
 
@@ -36,19 +33,26 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         }
     }
 
-    /** "dc means double crochet". */
-    private static final Pattern MEANS = Pattern.compile(
-            "\\W*+\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*", Pattern.CASE_INSENSITIVE);
-
-    /** "A number alone means that many dc". */
-    private static final Pattern NUMBERS = Pattern.compile(
-            "(.{0,80}[/;.] )?\\W*+(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)(?! in\\b)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
-            Pattern.CASE_INSENSITIVE);
-
     private static final String ROUND = "rounds";
     private static final int LONGEST_NAME = 3;
     private static final int SHORT = 10;
     private static final Statement NOTHING = new Statement(false, OptionalInt.empty(), false);
+
+    /** Made when the first line comes that may be one of them: most patterns have none. */
+    private static final class Sentences {
+        static final Pattern LIST = Pattern.compile(
+                "\\W*+((" + TITLES + ")\\b[^0-9]{0,20}:|(" + PLAIN_TITLES + ")\\b)", Pattern.CASE_INSENSITIVE);
+
+        /** "dc means double crochet". */
+        static final Pattern MEANS = Pattern.compile(
+                "\\W*+\\p{L}[\\p{L}0-9 ]{0,30} (means?|stands? for|is short for|refers to)\\b.*",
+                Pattern.CASE_INSENSITIVE);
+
+        /** "A number alone means that many dc". */
+        static final Pattern NUMBERS = Pattern.compile(
+                "(.{0,80}[/;.] )?\\W*+(an? |any |all |each |every |where )?((bare|plain|single|lone) )?(numbers?|figures?)(?! in\\b)( \\w+)?( alone| by (it|them)sel\\w+| on (its|their) own| only)?[^.]{0,30}?(\\bmeans?|=|\\bare|\\bis|stands?)[^.]*\\b(sc|dc|hdc|tr|crochets?|stitch(es)?)\\b.*",
+                Pattern.CASE_INSENSITIVE);
+    }
 
     /** Whether the line has anything that a statement needs; tells quickly of most that they are none. */
     public static boolean possible(String text) {
@@ -100,7 +104,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         int end = begin + BEGINNING;
         boolean perhaps = end <= text.length()
                 && BEGINNINGS.contains(text.substring(begin, end).toLowerCase(Locale.ROOT));
-        return perhaps && LIST.matcher(text).lookingAt();
+        return perhaps && Sentences.LIST.matcher(text).lookingAt();
     }
 
     private static boolean wordCharacter(char c) {
@@ -109,7 +113,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
 
     private static boolean means(String text) {
         boolean perhaps = holds(text, "mean") || holds(text, "stand") || holds(text, "short") || holds(text, "refer");
-        return perhaps && MEANS.matcher(text).matches();
+        return perhaps && Sentences.MEANS.matcher(text).matches();
     }
 
     /** Whether the letters stand anywhere in the text, in small or capitals. */
@@ -131,7 +135,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             return NOTHING;
         }
         if ((holds(text, "number") || holds(text, "figure"))
-                && NUMBERS.matcher(text).matches()) {
+                && Sentences.NUMBERS.matcher(text).matches()) {
             vocabulary.defineNumbersAreStitches();
             new DefinitionReader(new Cursor(line.tokens()), text, vocabulary).read();
             return new Statement(true, OptionalInt.empty(), false);

@@ -412,7 +412,7 @@ final class StitchReader {
         int begin = cursor.at;
         int number = cursor.peek().value();
         Node after = between && cursor.peek(1).spaced() ? read() : null;
-        if (!(after instanceof Work shaping) || !shaping.times().equals(Times.of(number))) {
+        if (!(after instanceof Work shaping) || !shaping.times().are(number)) {
             cursor.at = begin;
             return null;
         }
@@ -424,7 +424,7 @@ final class StitchReader {
 
     /** The step, or a choice where what stands around it leaves it open. */
     private Node decided(Node node, Work unit, int before, int number, StepCore core) {
-        if (core.fills && node instanceof Work work && work.times().equals(Times.ONCE)) {
+        if (core.fills && node instanceof Work work && work.times().once()) {
             return work.times(Times.FULL);
         }
         if (numbers.bracketed && before == 0) {

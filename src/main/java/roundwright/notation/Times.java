@@ -14,6 +14,16 @@ public record Times(int number, boolean fills) {
         return number == 1 ? ONCE : new Times(number, false);
     }
 
+    /** Whether it is once and no more. */
+    public boolean once() {
+        return are(1);
+    }
+
+    /** Whether it is exactly so many times. */
+    public boolean are(int times) {
+        return number == times && !fills;
+    }
+
     /** "to last 3 sts". */
     public static Times toLast(int stitches) {
         return new Times(stitches, true);

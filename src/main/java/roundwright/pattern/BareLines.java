@@ -13,7 +13,9 @@ final class BareLines {
 
     static List<PartText> parts(CharSequence text) {
         BareLines cutter = new BareLines();
-        rows(text).forEach(cutter::row);
+        for (Row row : rows(text)) {
+            cutter.row(row);
+        }
         cutter.close("");
         return cutter.parts;
     }

@@ -33,10 +33,12 @@ final class CountNoun {
 
     /** The word, where it ends at least half of the lines and is none that rounds are written with. */
     Optional<String> word() {
-        return ends.entrySet().stream()
-                .filter(end -> end.getValue() >= ENOUGH && 2 * end.getValue() >= lines)
-                .map(Map.Entry::getKey)
-                .filter(Vocabulary::mayCount)
-                .findFirst();
+        for (Map.Entry<String, Integer> end : ends.entrySet()) {
+            boolean most = end.getValue() >= ENOUGH && 2 * end.getValue() >= lines;
+            if (most && Vocabulary.mayCount(end.getKey())) {
+                return Optional.of(end.getKey());
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -15,13 +15,16 @@ final class LabelWords {
     /** Numbers that do not run on, as those of sizes or photos, are fewer than half of those that do. */
     private static final int AGAINST = 2;
 
-    private static final String UP_TO =
-            "(?:[.\u00b0\u00aa\u00ba]?\\s*(?:-|\u2013|\u2014|~|\u301c|to|a|\u00e0|al|bis|do|t/m|\u0434\u043e)\\s*\\D{0,3}(\\d{1,3}))?";
-    private static final Pattern BEFORE = Pattern.compile(
-            "[^\\p{L}\\d]*+(\\p{L}{1,12}?)s?[. \u00ba]{0,2}(\\d{1,3})" + UP_TO, Pattern.CASE_INSENSITIVE);
-    private static final Pattern AFTER = Pattern.compile(
-            "[^\\p{L}\\d]*+(\\d{1,3})" + UP_TO + "[.\u00b0\u00aa\u00ba]?\\s?(\\p{L}{2,12})\\b[.]?\\s*[:.)=\u2013-]",
-            Pattern.CASE_INSENSITIVE);
+    /** Made when a line comes that may have such a word. */
+    private static final class Ways {
+        private static final String UP_TO =
+                "(?:[.\u00b0\u00aa\u00ba]?\\s*(?:-|\u2013|\u2014|~|\u301c|to|a|\u00e0|al|bis|do|t/m|\u0434\u043e)\\s*\\D{0,3}(\\d{1,3}))?";
+        static final Pattern BEFORE = Pattern.compile(
+                "[^\\p{L}\\d]*+(\\p{L}{1,12}?)s?[. \u00ba]{0,2}(\\d{1,3})" + UP_TO, Pattern.CASE_INSENSITIVE);
+        static final Pattern AFTER = Pattern.compile(
+                "[^\\p{L}\\d]*+(\\d{1,3})" + UP_TO + "[.\u00b0\u00aa\u00ba]?\\s?(\\p{L}{2,12})\\b[.]?\\s*[:.)=\u2013-]",
+                Pattern.CASE_INSENSITIVE);
+    }
 
     /** How far the numbers beside a word run on. */
     private static final class Run {
@@ -51,7 +54,7 @@ final class LabelWords {
         if (!(figure ? mayStandBehind(text, begin) : mayStandBefore(text, begin))) {
             return;
         }
-        Matcher label = (figure ? AFTER : BEFORE).matcher(text);
+        Matcher label = (figure ? Ways.AFTER : Ways.BEFORE).matcher(text);
         if (label.lookingAt()) {
             int word = figure ? 3 : 1;
             int number = figure ? 1 : 2;

@@ -63,13 +63,16 @@ final class Mends {
             Interpretation way = changed.doubts().isEmpty() ? fitting(changed, below, options) : null;
             if (way != null) {
                 int breaks = broken.computeIfAbsent(way.makes(), makes -> breaks(makes, rest));
-                mends.merge(text, new Mend(text, breaks, alteration.cost()), BinaryOperator.minBy(BEST));
+                mends.merge(
+                        text,
+                        new Mend(text, breaks, alteration.cost()),
+                        BinaryOperator.minBy(Comparator.naturalOrder()));
             }
         }
         int fewest = mends.values().stream().mapToInt(Mend::breaks).min().orElse(0);
         return mends.values().stream()
                 .filter(mend -> mend.breaks() == fewest)
-                .sorted(BEST)
+                .sorted()
                 .limit(MOST)
                 .map(Mend::text)
                 .toList();
@@ -81,10 +84,12 @@ final class Mends {
      * @param breaks later rounds that do not go on from it
      * @param cost how unlikely the slip is
      */
-    private record Mend(String text, int breaks, int cost) {}
-
-    private static final Comparator<Mend> BEST =
-            Comparator.comparingInt(Mend::breaks).thenComparingInt(Mend::cost);
+    private record Mend(String text, int breaks, int cost) implements Comparable<Mend> {
+        @Override
+        public int compareTo(Mend other) {
+            return breaks == other.breaks ? Integer.compare(cost, other.cost) : Integer.compare(breaks, other.breaks);
+        }
+    }
 
     private Interpretation fitting(WrittenLine changed, Below below, int[] options) {
         List<Interpretation> ways = interpreter.ways(changed, changed.counts(), below);

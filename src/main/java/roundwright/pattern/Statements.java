@@ -46,7 +46,11 @@ final class Statements {
             }
         }
         labels.define(vocabulary);
-        parts.forEach(part -> part.lines().forEach(this::read));
+        for (PartText part : parts) {
+            for (SourceLine line : part.lines()) {
+                read(line);
+            }
+        }
         noun.word().ifPresent(vocabulary::defineCountNoun);
         kept.define(vocabulary);
         if (marked >= MARKED_LINES) {
