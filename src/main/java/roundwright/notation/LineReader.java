@@ -55,9 +55,7 @@ public final class LineReader {
         if (label.isEmpty() && vocabulary.numbersAlone()) {
             label = labels.numberAlone();
         }
-        if (label.isPresent()) {
-            countBefore(line, label.get());
-        }
+        countBefore(line, label);
         line.labelled = label.isPresent();
         line.body = line.cursor.at;
         Optional<Reference> reference = new ReferenceReader(line).read();
@@ -130,12 +128,15 @@ public final class LineReader {
     }
 
     /** "(18) Rnd 3: …": the count stands before the label. */
-    private static void countBefore(Reading line, Label label) {
+    private static void countBefore(Reading line, Optional<Label> label) {
+        if (label.isEmpty()) {
+            return;
+        }
         Token open = line.cursor.peek(-line.cursor.at);
         Token number = line.cursor.peek(1 - line.cursor.at);
         boolean count = open.is(Meaning.OPEN)
                 && number.is(Meaning.NUMBER)
-                && number.end() < label.span().start();
+                && number.end() < label.get().span().start();
         if (count) {
             line.counts.add(new WrittenLine.Count(number.value(), number.span(), true));
         }

@@ -51,13 +51,12 @@ final class Linear {
         long chains;
         long steps;
 
-        static Amount step(long takes, long makes, Target target) {
-            Amount one = new Amount();
-            one.takes = takes;
-            one.makes = makes;
-            one.spaces = target == Target.SPACE ? 1 : 0;
-            one.steps = 1;
-            return one;
+        void addStep(long taken, long made, long spacesUsed, long chainsUsed, long times) {
+            steps = Math.min(Sums.MOST, steps + times);
+            takes = Math.min(Sums.MOST, takes + Sums.times(taken, times));
+            makes = Math.min(Sums.MOST, makes + Sums.times(made, times));
+            spaces = Math.min(Sums.MOST, spaces + Sums.times(spacesUsed, times));
+            chains = Math.min(Sums.MOST, chains + Sums.times(chainsUsed, times));
         }
 
         void add(Amount more, long times) {
@@ -85,23 +84,21 @@ final class Linear {
     }
 
     void add(List<Node> nodes) {
-        for (Node node : nodes) {
-            add(node);
+        for (int i = 0; i < nodes.size(); i++) {
+            add(nodes.get(i));
         }
     }
 
     private void add(Node node) {
         if (node instanceof Work work) {
             long made = work.manner() == Manner.CHAIN ? options[Habit.CHAINS.ordinal()] : work.makes();
-            Amount step = Amount.step(work.takes(), made, work.target());
-            step.chains = along(work);
-            add(step, work.times());
+            addStep(work.takes(), made, work.target(), along(work), work.times());
         } else if (node instanceof Repeat repeat) {
             add(part(repeat.body()), repeat.times());
             add(repeat.cut());
         } else if (node instanceof Together together) {
             Linear body = part(together.body());
-            add(Amount.step(together.takes(), body.fixed.makes, together.target()), together.times());
+            addStep(together.takes(), body.fixed.makes, together.target(), 0, together.times());
         } else if (node instanceof Choice choice) {
             add(choice.options().get(options[choice.habit().ordinal()]));
         } else if (node instanceof Sequence sequence) {
@@ -127,11 +124,14 @@ final class Linear {
         return part;
     }
 
-    private void add(Amount step, Times times) {
+    private void addStep(long takes, long makes, Target target, long chainsUsed, Times times) {
+        int spaces = target == Target.SPACE ? 1 : 0;
         if (times.fills()) {
+            Amount step = new Amount();
+            step.addStep(takes, makes, spaces, chainsUsed, 1);
             fill(step, times);
         } else {
-            fixed.add(step, times.number());
+            fixed.addStep(takes, makes, spaces, chainsUsed, times.number());
         }
     }
 

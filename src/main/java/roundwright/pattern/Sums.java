@@ -8,8 +8,9 @@ final class Sums {
 
     private Sums() {}
 
+    /** The product of two numbers of which neither is below nought or above the most. */
     static long times(long a, long b) {
-        return a == 0 || b == 0 ? 0 : a > MOST / b ? MOST : a * b;
+        return Math.min(MOST, a * b);
     }
 
     static long takes(List<Piece> pieces) {
