@@ -5,6 +5,9 @@ final class RepeatWords {
     /** How often, and how the words said it. */
     record Often(Times times, boolean more, boolean total, boolean repeat, boolean fromStar) {}
 
+    /** So often at most is a bracket repeated by a number that stands before it and apart. */
+    private static final int MOST_APART = 12;
+
     private final Cursor cursor;
 
     RepeatWords(Cursor cursor) {
@@ -321,5 +324,19 @@ final class RepeatWords {
             }
         }
         return false;
+    }
+
+    /** "6(dc, inc)": how often stands straight before a bracket of several steps; a large number apart from it may be a count. */
+    boolean straight() {
+        boolean before = cursor.is(Meaning.NUMBER) && cursor.is(1, Meaning.OPEN);
+        int number = cursor.peek().value();
+        if (!before || number < 2 || cursor.peek(1).spaced() && number > MOST_APART) {
+            return false;
+        }
+        int steps = 0;
+        for (int ahead = 2; !cursor.is(ahead, Meaning.SHUT) && !cursor.is(ahead, Meaning.FINISH); ahead++) {
+            steps += cursor.peek(ahead).meaning().makes() ? 1 : 0;
+        }
+        return steps > 1;
     }
 }

@@ -229,11 +229,12 @@ final class SequenceReader {
                 && cursor.peek(3).meaning().makes()) {
             return timesStep();
         }
-        if (!first || countAfterTimes()) {
+        boolean straight = (items.parted || items.empty()) && repeats.straight();
+        if (!straight && (!first || countAfterTimes())) {
             return false;
         }
         int number = cursor.next().value();
-        cursor.next();
+        cursor.at += straight ? 0 : 1;
         int before = items.nodes.size();
         if (cursor.is(Meaning.OPEN)) {
             bracket();

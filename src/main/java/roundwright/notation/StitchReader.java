@@ -188,10 +188,12 @@ final class StitchReader {
                 && line.text.substring(token.start(), token.end()).equalsIgnoreCase("double");
     }
 
-    /** Whether a full stop that is no part of an abbreviation parts the stitch from what follows: "htr. inc". */
+    /** Whether the stitch is parted from what follows: by a full stop that is no part of an abbreviation ("htr. inc"), or as letters are that stand for a step each ("X V"). */
     private boolean ended(Token token) {
         String word = line.text.substring(token.start(), token.end());
-        return word.endsWith(".") && word.indexOf('.') == word.length() - 1;
+        Token next = cursor.peek();
+        boolean letters = word.length() == 1 && next.spaced() && next.end() - next.start() == 1;
+        return letters || word.endsWith(".") && word.indexOf('.') == word.length() - 1;
     }
 
     /** "dc2inc", "sc3inc": so many in one stitch, as "dc2tog" is so many together. */
