@@ -301,7 +301,7 @@ final class CountReader {
         }
         Meaning after = cursor.peek(1).meaning();
         boolean title = cursor.is(-2, Meaning.UNKNOWN) && cursor.is(-3, Meaning.OPEN);
-        if (cursor.is(-1, Meaning.SHUT) && !cursor.peek().spaced() && !title) {
+        if (RepeatWords.behindBracket(cursor) && !title) {
             return false;
         }
         if (line.worked && cursor.is(-1, Meaning.STOP) && (listOfCounts() || groupsOf())) {

@@ -260,12 +260,18 @@ final class RepeatWords {
         return told && round;
     }
 
-    /** "(…)6": a number jammed to the bracket. */
+    /** "(…)6", "(…) 6" at the line's end: whether a number belongs to the bracket before it, or may do so. */
+    static boolean behindBracket(Cursor cursor) {
+        boolean few = cursor.peek().value() <= MOST_APART;
+        boolean near = !cursor.peek().spaced() || few && new CountEnds(cursor).nothingAfter(1);
+        return cursor.is(Meaning.NUMBER) && cursor.is(-1, Meaning.SHUT) && near;
+    }
+
     private boolean jammed() {
-        boolean close = cursor.is(Meaning.NUMBER)
-                && !cursor.peek().spaced()
-                && cursor.peek(-1).is(Meaning.SHUT);
-        return close && !cursor.peek(1).meaning().makes() && !cursor.is(1, Meaning.ST) && !cursor.is(1, Meaning.IN);
+        return behindBracket(cursor)
+                && !cursor.peek(1).meaning().makes()
+                && !cursor.is(1, Meaning.ST)
+                && !cursor.is(1, Meaning.IN);
     }
 
     private Often often(boolean repeat, boolean star) {

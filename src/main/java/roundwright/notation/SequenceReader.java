@@ -293,10 +293,11 @@ final class SequenceReader {
             return true;
         }
         items.starred = starsIn(begin);
-        boolean orCount = often.repeat()
+        boolean apart = cursor.is(-2, Meaning.STAR) || cursor.is(-2, Meaning.SHUT);
+        boolean orCount = (often.repeat() || apart && cursor.peek(-1).spaced())
                 && !often.times().fills()
                 && depth == 0
-                && cursor.done()
+                && (cursor.done() || apart && new CountEnds(cursor).nothingAfter(0))
                 && cursor.is(-1, Meaning.NUMBER)
                 && !cursor.is(-2, Meaning.TIMES);
         if (orCount) {
