@@ -98,7 +98,7 @@ final class Meant {
         if (place.same && line.begun) {
             return unit.in(Target.SAME, 0);
         }
-        if (place.layers) {
+        if (place.layers || place.pairs) {
             return unit.in(Target.NEXT, 2 * unit.takes());
         }
         return switch (place.target) {

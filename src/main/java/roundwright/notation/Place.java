@@ -41,6 +41,8 @@ final class Place {
     boolean alsoSpaces;
     /** Through two layers at once: a stitch of each is used. */
     boolean layers;
+    /** The stitches named are pairs that were worked into one stitch: V-stitches. */
+    boolean pairs;
 
     boolean together;
     boolean between;

@@ -346,6 +346,7 @@ final class PlaceReader {
         }
         cursor.next();
         place.noun = true;
+        place.pairs = token.name() == StitchName.VSTITCH && token.is(Meaning.SPECIAL);
         place.plural |= text.charAt(token.end() - 1) == 's';
         cursor.accept(Meaning.ST);
         andSpaces(place);

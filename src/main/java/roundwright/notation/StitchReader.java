@@ -14,12 +14,14 @@ final class StitchReader {
     private final Cursor cursor;
     private final StepNumber numbers;
     private final SkipReader skips;
+    private final SpecialStitch specials;
 
     StitchReader(Reading line) {
         this.line = line;
         this.cursor = line.cursor;
         this.numbers = new StepNumber(line);
         this.skips = new SkipReader(line);
+        this.specials = new SpecialStitch(line);
     }
 
     /** The step at the cursor; null (and the cursor unmoved) where none begins there. */
@@ -64,7 +66,7 @@ final class StitchReader {
         Token token = cursor.peek();
         switch (token.meaning()) {
             case STITCH -> stitch(core, number);
-            case SPECIAL -> special(core);
+            case SPECIAL -> specials.read(core);
             case CHAIN -> simple(core, Manner.CHAIN, 0, 1);
             case SLIP -> simple(core, Manner.PLAIN, 1, 1);
             case SKIP -> {
@@ -173,7 +175,7 @@ final class StitchReader {
             core.manner = cursor.is(Meaning.INVDEC) ? Manner.INVISIBLE_DECREASE : Manner.DECREASE;
             core.takes = cursor.next().value();
         } else if (cursor.is(Meaning.SPECIAL)) {
-            special(core);
+            specials.read(core);
             core.swallowedNumber = true;
         } else {
             cursor.at = before;
@@ -284,25 +286,6 @@ final class StitchReader {
         core.manner = Manner.DECREASE;
         core.takes = Math.max(2, number);
         core.swallowedNumber = true;
-    }
-
-    private void special(StepCore core) {
-        Token token = cursor.next();
-        core.manner = Manner.GROUP;
-        core.name = token.name();
-        core.own = core.name == StitchName.OTHER ? singular(line.text.substring(token.start(), token.end())) : "";
-        core.makes = switch (token.name()) {
-            case SHELL -> 5;
-            case VSTITCH -> 2;
-            case PICOT -> 0;
-            default -> 1;
-        };
-        core.takes = token.name() == StitchName.PICOT ? 0 : 1;
-    }
-
-    private static String singular(String name) {
-        String lower = name.toLowerCase(java.util.Locale.ROOT);
-        return lower.endsWith(" sts") ? lower.substring(0, lower.length() - 1) : lower;
     }
 
     private void increase(StepCore core) {
