@@ -28,8 +28,8 @@ import roundwright.wording.Wording;
  *
  * <p>Reading: {@link #view()} is everything in the file, in memory, as it stood after the last edit; it never changes and any
  * thread may read it. Writing: {@link #apply}, {@link #undo}, {@link #redo} take turns, whatever thread they are called on, and
- * return when the edit is on the disk. Listeners are told on the thread that wrote; a listener that writes in turn is refused,
- * since the listeners after it would be told of changes that are no longer the newest.
+ * return when the edit is on the disk. Listeners are told on the thread that writes, before and after; a listener that writes in
+ * turn is refused, since the listeners after it would be told of changes that are no longer the newest.
  *
  * <p>Undo and redo reach back to when the file was opened.
  */
@@ -121,12 +121,12 @@ public final class Workbook implements AutoCloseable {
             }
             if (!writes.isEmpty()) {
                 String name = edit.name(view);
-                write(writes);
+                List<Change> changes = write(writes);
                 if (edit.undoable()) {
                     done.push(new Step(name, writes));
                     undone.clear();
                 }
-                tell(writes);
+                tell(changes);
             }
         });
     }
@@ -203,7 +203,7 @@ public final class Workbook implements AutoCloseable {
                 store.takeAllFrom(copy);
                 List<Change> changes = Change.between(view, then);
                 begin(then);
-                listeners.forEach(listener -> listener.changed(changes));
+                tell(changes);
                 return before;
             }
         });
@@ -218,10 +218,9 @@ public final class Workbook implements AutoCloseable {
     public Erased erase(StudentId student, boolean fromBackups) throws StoreException {
         return asked(() -> {
             Erased erased = Erased.planned(view, student, store.setAside());
-            List<Write<?>> writes = Removal.everywhere(view, student);
-            write(writes);
+            List<Change> changes = write(Removal.everywhere(view, student));
             begin(view);
-            tell(writes);
+            tell(changes);
             Erased whole = erased.writtenAnew(tryToWriteAnew());
             return fromBackups ? whole.withBackups(store.backups().erase(student)) : whole;
         });
@@ -300,30 +299,36 @@ public final class Workbook implements AutoCloseable {
     private void move(Deque<Step> from, Deque<Step> to, Steps steps) throws StoreException {
         if (!from.isEmpty()) {
             List<Write<?>> writes = steps.of(from.peek());
-            write(writes);
+            List<Change> changes = write(writes);
             to.push(new Step(from.pop().name(), writes));
-            tell(writes);
+            tell(changes);
         }
     }
 
-    private void write(List<Write<?>> writes) throws StoreException {
+    /** Writes these and what is to be remembered; says what changes by these. */
+    private List<Change> write(List<Write<?>> writes) throws StoreException {
         List<Write<?>> all = new ArrayList<>(writes);
         all.addAll(rememberedWrites());
         if (all.isEmpty()) {
-            return;
+            return List.of();
         }
         if (inDoubt) {
             lookAgain(StoreException.Unsure.unknown(store.file(), null));
         }
+        Draft draft = new Draft(view);
+        all.forEach(write -> write.to(draft));
+        WorkbookView then = draft.finished();
+        List<Change> changes =
+                writes.stream().<Change>map(Write::change).distinct().toList();
+        listeners.forEach(listener -> listener.coming(then, changes));
         try {
             store.transaction(() -> Write.all(all, store));
         } catch (StoreException failure) {
             lookAgain(failure);
             throw failure;
         }
-        Draft draft = new Draft(view);
-        all.forEach(write -> write.to(draft));
-        view = draft.finished();
+        view = then;
+        return changes;
     }
 
     /** A disk that fails at the very end of an edit says no to what is on it already: the file itself is asked. */
@@ -340,7 +345,7 @@ public final class Workbook implements AutoCloseable {
         if (!there.sameAs(view)) {
             List<Change> changes = Change.between(view, there);
             begin(there);
-            listeners.forEach(listener -> listener.changed(changes));
+            tell(changes);
             throw StoreException.Unsure.kept(store.file(), failure);
         }
     }
@@ -362,9 +367,7 @@ public final class Workbook implements AutoCloseable {
         }
     }
 
-    private void tell(List<Write<?>> writes) {
-        List<Change> changes =
-                writes.stream().<Change>map(Write::change).distinct().toList();
+    private void tell(List<Change> changes) {
         listeners.forEach(listener -> listener.changed(changes));
     }
 

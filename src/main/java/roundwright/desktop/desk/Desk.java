@@ -3,6 +3,7 @@ package roundwright.desktop.desk;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public final class Desk {
     private final Work work;
     private final Clock clock;
     private final List<DeskListener> listeners = new CopyOnWriteArrayList<>();
-    private final WorkbookListener following = changes -> here();
+    private final List<WorkbookListener> following = new ArrayList<>();
     private final Standings standings = new Standings();
     private WorkbookView view;
     private Choice choice = Choice.NONE;
@@ -54,11 +55,13 @@ public final class Desk {
         this.work = work;
         this.clock = clock;
         this.view = workbook.view();
-        workbook.listen(following);
+        follow(changes -> work.here(this::refresh));
     }
 
-    private void here() {
-        work.here(this::refresh);
+    /** Lets somebody hear of the file itself, on the thread that writes, for as long as this desk does. */
+    public void follow(WorkbookListener listener) {
+        following.add(listener);
+        workbook.listen(listener);
     }
 
     public void listen(DeskListener listener) {
@@ -72,7 +75,7 @@ public final class Desk {
 
     /** Hears of the file no more and tells nobody: the window it was made for is gone. */
     public void leave() {
-        workbook.unlisten(following);
+        following.forEach(workbook::unlisten);
         listeners.clear();
     }
 
