@@ -46,7 +46,7 @@ final class Database implements AutoCloseable {
             try (ResultSet rows = bound(sql, parameters).executeQuery()) {
                 List<V> values = new ArrayList<>();
                 Fields row = new Fields(rows);
-                while (rows.next()) {
+                while (row.next()) {
                     values.add(mapper.map(row));
                 }
                 return values;

@@ -84,4 +84,14 @@ record Kind<V>(
 
     /** In the order in which they can be read: whatever points at another comes after it. */
     static final List<Kind<?>> ALL = List.of(COURSE, GROUP, STUDENT, ENROLMENT, SESSION, MARK, REPORT, NOTE, SETTING);
+
+    /** Puts a value into its place in memory. */
+    void put(V value, Draft draft) {
+        places.apply(draft, value).put(key.apply(value), value);
+    }
+
+    /** Takes a value out of its place in memory. */
+    void take(V value, Draft draft) {
+        places.apply(draft, value).remove(key.apply(value));
+    }
 }

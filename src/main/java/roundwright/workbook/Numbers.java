@@ -3,7 +3,6 @@ package roundwright.workbook;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
-import roundwright.group.CountReport;
 import roundwright.group.Student;
 import roundwright.store.KeptCourse;
 
@@ -25,8 +24,7 @@ final class Numbers {
         sessions = after(
                 view.groups().stream().flatMap(group -> group.sessions().stream()),
                 session -> session.id().value());
-        reports = after(
-                view.groups().stream().flatMap(group -> group.shelf().reports().all()), CountReport::sequence);
+        reports = after(view.groups().stream(), group -> group.shelf().reports().newest());
     }
 
     /** Hands out nothing any more that another state of the file has. */

@@ -1,7 +1,5 @@
 package roundwright.workbook;
 
-import java.util.ArrayList;
-import java.util.List;
 import roundwright.store.Store;
 import roundwright.store.StoreException;
 
@@ -11,15 +9,13 @@ final class Reading {
 
     static WorkbookView of(Store store) throws StoreException {
         Draft draft = new Draft(WorkbookView.EMPTY);
-        List<Write<?>> writes = new ArrayList<>();
         for (Kind<?> kind : Kind.ALL) {
-            read(store, kind, writes);
+            read(store, kind, draft);
         }
-        writes.forEach(write -> write.to(draft));
         return draft.finished();
     }
 
-    private static <V> void read(Store store, Kind<V> kind, List<Write<?>> writes) throws StoreException {
-        kind.shelf().apply(store).all().forEach(value -> writes.add(Write.insert(kind, value)));
+    private static <V> void read(Store store, Kind<V> kind, Draft draft) throws StoreException {
+        kind.shelf().apply(store).all().forEach(value -> kind.put(value, draft));
     }
 }

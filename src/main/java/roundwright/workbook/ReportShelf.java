@@ -2,12 +2,10 @@ package roundwright.workbook;
 
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import roundwright.group.CountReport;
 import roundwright.group.StudentId;
@@ -19,7 +17,8 @@ import roundwright.store.FiledReport;
  */
 final class ReportShelf {
     private final Map<StudentId, OfStudent> students;
-    private final Set<StudentId> own = new HashSet<>();
+    /** Stands with the reports that were copied for this shelf, and are shared with none before. */
+    private final Object own = new Object();
 
     ReportShelf() {
         this(Map.of());
@@ -35,10 +34,12 @@ final class ReportShelf {
 
     /** What a student has reported, by the reports' numbers, to be changed. */
     Map<Object, FiledReport> toChange(StudentId student) {
-        if (own.add(student)) {
-            students.compute(student, (id, before) -> new OfStudent(before == null ? Map.of() : before.filed));
+        OfStudent found = students.get(student);
+        if (found == null || found.shelf != own) {
+            found = new OfStudent(own, found == null ? Map.of() : found.filed);
+            students.put(student, found);
         }
-        return students.get(student).filed;
+        return found.filed;
     }
 
     /** What a student has reported, in the order in which it was entered: the same list for as long as it says the same. */
@@ -61,6 +62,17 @@ final class ReportShelf {
                 .map(FiledReport::report);
     }
 
+    /** The largest number of a report; 0 where there is none. */
+    long newest() {
+        long newest = 0;
+        for (OfStudent student : students.values()) {
+            for (FiledReport filed : student.filed.values()) {
+                newest = Math.max(newest, filed.report().sequence());
+            }
+        }
+        return newest;
+    }
+
     int size() {
         return students.values().stream()
                 .mapToInt(student -> student.filed.size())
@@ -81,10 +93,12 @@ final class ReportShelf {
 
     /** One student's. */
     private static final class OfStudent {
+        private final Object shelf;
         private final Map<Object, FiledReport> filed;
         private volatile List<CountReport> inOrder;
 
-        OfStudent(Map<Object, FiledReport> filed) {
+        OfStudent(Object shelf, Map<Object, FiledReport> filed) {
+            this.shelf = shelf;
             this.filed = new LinkedHashMap<>(filed);
         }
 

@@ -91,10 +91,8 @@ record Write<V>(Kind<V> kind, Optional<V> before, Optional<V> after) {
     }
 
     void to(Draft draft) {
-        before.ifPresent(
-                value -> kind.places().apply(draft, value).remove(kind.key().apply(value)));
-        after.ifPresent(
-                value -> kind.places().apply(draft, value).put(kind.key().apply(value), value));
+        before.ifPresent(value -> kind.take(value, draft));
+        after.ifPresent(value -> kind.put(value, draft));
     }
 
     Change change() {
