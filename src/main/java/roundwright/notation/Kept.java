@@ -17,6 +17,9 @@ public final class Kept {
     /** Known in a pattern that has them as steps. */
     private static final Map<String, Lexicon.Entry> OPEN = new HashMap<>();
 
+    /** The letters, small or capitals, with which those begin. */
+    private static final boolean[] OPEN_BEGINS = new boolean[0x80];
+
     private static final int LONGEST_OPEN = 4;
     private static final int ENOUGH = 2;
 
@@ -24,6 +27,13 @@ public final class Kept {
         WordList list = new WordList("kept.txt");
         while (list.next()) {
             keep(new String(list.text(), list.from(), list.to() - list.from()), list.entry());
+        }
+        for (String open : OPEN.keySet()) {
+            char first = open.charAt(0);
+            if (first < OPEN_BEGINS.length) {
+                OPEN_BEGINS[first] = true;
+                OPEN_BEGINS[Character.toUpperCase(first)] = true;
+            }
         }
     }
 
@@ -63,7 +73,9 @@ public final class Kept {
     }
 
     private void see(String text, int begin, int end) {
-        boolean small = Character.isLowerCase(text.charAt(end - 1));
+        char first = text.charAt(begin);
+        boolean perhaps = first >= OPEN_BEGINS.length || OPEN_BEGINS[first];
+        boolean small = perhaps && Character.isLowerCase(text.charAt(end - 1));
         if (!small || !listed(text, begin) || !ends(text, end)) {
             return;
         }

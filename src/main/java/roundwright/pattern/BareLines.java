@@ -41,10 +41,11 @@ final class BareLines {
         while (at < all.length()) {
             int end = endOfLine(all, at);
             String line = all.substring(at, end);
-            if (!line.isBlank()) {
+            boolean blank = line.isBlank();
+            if (!blank) {
                 rows.add(new Row(new SourceLine(line, at), gap));
             }
-            gap = line.isBlank();
+            gap = blank;
             at = end + (all.startsWith("\r\n", end) ? 2 : 1);
         }
         return rows;

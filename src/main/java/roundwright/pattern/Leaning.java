@@ -1,6 +1,8 @@
 package roundwright.pattern;
 
+import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Set;
 import roundwright.notation.Habit;
 import roundwright.notation.WrittenLine;
@@ -24,8 +26,21 @@ final class Leaning {
 
     private static final int OVERRULED = 1000;
 
-    private final int[][] shown = new int[Habit.values().length][];
-    private final int[][] cost = new int[Habit.values().length][];
+    private static final Habit[] HABITS = Habit.values();
+
+    /** The costs of the trade's usage. */
+    private static final int[][] USUAL = new int[HABITS.length][];
+
+    static {
+        for (Habit habit : HABITS) {
+            USUAL[habit.ordinal()] = usual(habit);
+        }
+    }
+
+    /** How often each option was shown, of the habits that were. */
+    private final int[][] shown = new int[HABITS.length][];
+
+    private final int[][] cost = USUAL.clone();
 
     /** So many rounds show a habit that no writer has by mistake. */
     private static final int THROUGHOUT = 3;
@@ -35,15 +50,22 @@ final class Leaning {
     private int chainsCounted;
 
     Leaning(Habits habits) {
-        for (Habit habit : Habit.values()) {
-            shown[habit.ordinal()] = new int[habit.options()];
-            cost[habit.ordinal()] = usual(habit);
+        for (Map.Entry<Habit, Integer> overruled : habits.overruled().entrySet()) {
+            int[] costs = new int[overruled.getKey().options()];
+            Arrays.fill(costs, OVERRULED);
+            costs[overruled.getValue()] = 0;
+            cost[overruled.getKey().ordinal()] = costs;
         }
-        habits.overruled().forEach((habit, option) -> {
-            for (int other = 0; other < habit.options(); other++) {
-                cost[habit.ordinal()][other] = other == option ? 0 : OVERRULED;
-            }
-        });
+    }
+
+    private int[] shown(Habit habit) {
+        int[] times = shown[habit.ordinal()];
+        return times == null ? new int[habit.options()] : times;
+    }
+
+    private void add(Habit habit, int option, int times) {
+        shown[habit.ordinal()] = shown(habit);
+        shown[habit.ordinal()][option] += times;
     }
 
     private static int[] usual(Habit habit) {
@@ -84,7 +106,7 @@ final class Leaning {
         if (sumsKnown) {
             return Decision.Because.SUMS;
         }
-        for (int times : shown[habit.ordinal()]) {
+        for (int times : shown(habit)) {
             if (times > 0) {
                 return Decision.Because.WRITER;
             }
@@ -116,12 +138,12 @@ final class Leaning {
 
     /** A line's sums have shown which option its writer means. */
     void show(Habit habit, int option) {
-        shown[habit.ordinal()][option]++;
+        add(habit, option, 1);
     }
 
     /** The writer says outright which option is meant. */
     void say(Habit habit, int option) {
-        shown[habit.ordinal()][option] += SAID;
+        add(habit, option, SAID);
     }
 
     /** Lets what was shown weigh on every line. */
@@ -130,8 +152,8 @@ final class Leaning {
         if (countsThroughout()) {
             show(Habit.SINGLE_CHAIN, 1);
         }
-        for (Habit habit : Habit.values()) {
-            int[] seen = shown[habit.ordinal()];
+        for (Habit habit : HABITS) {
+            int[] seen = shown(habit);
             int most = 0;
             for (int option = 1; option < seen.length; option++) {
                 most = seen[option] > seen[most] ? option : most;
@@ -145,7 +167,8 @@ final class Leaning {
     }
 
     private void lean(Habit habit, int most, int[] seen) {
-        int[] costs = cost[habit.ordinal()];
+        int[] costs = cost[habit.ordinal()].clone();
+        cost[habit.ordinal()] = costs;
         for (int option = 0; option < costs.length; option++) {
             int never = seen[most] > THROUGHOUT ? NEVER : seen[most] > 1 ? AGAINST : AGAINST_ONE;
             int against = seen[option] > 0 ? 2 : never;

@@ -1,5 +1,6 @@
 package roundwright.pattern;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -66,7 +67,7 @@ public final class Line {
         this.stated = found.stated;
         this.available = found.available;
         this.verdict = found.verdict;
-        this.features = Set.copyOf(found.features);
+        this.features = Collections.unmodifiableSet(found.features);
         this.takes = found.takes;
         this.makes = found.makes;
         this.account = found.account;
