@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 public record Statement(boolean tells, OptionalInt startingChain, boolean single) {
     /** How lists of what a pattern uses begin, with a colon. */
     private static final String TITLES =
-            "abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches used|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment";
+            "abbr\\w*\\.?|abrev\\w*\\.?|abk\\p{L}*\\.?|leyenda|legenda|legend|key|terms|glossary|skills? (needed|required)|stitches( used)?|techniques( used)?|special stitch(es)?|materials|you (will )?need|hook|gauge|tension|size|finished size|measurements|yarn|notions|supplies|equipment";
 
     /** The same where no colon follows. */
     private static final String PLAIN_TITLES =
@@ -63,6 +63,8 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
                 || text.indexOf(':') > 0 && !Character.isDigit(text.charAt(text.indexOf(':') - 1))
                 || text.indexOf(':') > 0 && text.indexOf(':') < SHORT
                 || text.indexOf(" - ") > 0 && text.indexOf(" - ") < SHORT
+                || text.indexOf(" \u2013 ") > 0 && text.indexOf(" \u2013 ") < SHORT
+                || text.startsWith("(") && text.indexOf(") ") < SHORT
                 || text.indexOf(" is ") > 0 && text.indexOf(" is ") < SHORT
                 || text.indexOf(" - ") > text.indexOf("; ") && text.indexOf("; ") > 0
                 || text.indexOf('-') > 0 && text.indexOf('-') < SHORT && Character.isLetter(text.charAt(0))
@@ -207,22 +209,32 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         return same;
     }
 
-    /** Whether the line says short words in full, and gives nothing to do: "dc-double crochet inc-increase". */
+    /** Whether the line says short words in full, and gives nothing to do: "dc-double crochet inc-increase", "(dec) decrease 2 sts into 1". */
     private static boolean spelt(Cursor cursor) {
         cursor.at = 0;
         int pairs = 0;
+        int numbers = 0;
+        int opened = 0;
         for (int mark = 1; mark < cursor.size(); mark++) {
-            Token name = cursor.peek(mark - 1);
-            Token meaning = cursor.peek(mark + 1);
-            boolean same =
-                    name.is(meaning.meaning()) && name.name() == meaning.name() && name.value() == meaning.value();
-            boolean known = name.meaning().makes() || name.is(Meaning.MAGIC) || name.is(Meaning.TOG);
-            pairs += cursor.is(mark, Meaning.DASH) && same && known ? 1 : 0;
-            if (cursor.is(mark, Meaning.NUMBER)) {
-                return false;
-            }
+            boolean parted = cursor.is(mark, Meaning.DASH) && inFull(cursor.peek(mark - 1), cursor.peek(mark + 1));
+            boolean bracket = cursor.is(mark, Meaning.SHUT)
+                    && cursor.is(mark - 2, Meaning.OPEN)
+                    && inFull(cursor.peek(mark - 1), cursor.peek(mark + 1));
+            pairs += parted || bracket ? 1 : 0;
+            opened += bracket ? 1 : 0;
+            numbers += cursor.is(mark, Meaning.NUMBER) ? 1 : 0;
         }
-        return pairs > 1;
+        return pairs > 1 && (numbers == 0 || opened > 1);
+    }
+
+    /** Whether a word and a longer one are two names of one thing, or a letter stands for what is named. */
+    private static boolean inFull(Token name, Token meaning) {
+        boolean known = name.meaning().makes() || name.is(Meaning.MAGIC) || name.is(Meaning.TOG);
+        boolean longer = meaning.end() - meaning.start() > name.end() - name.start();
+        boolean letter = name.end() - name.start() == 1 && meaning.meaning().makes();
+        boolean same =
+                known && name.is(meaning.meaning()) && name.name() == meaning.name() && name.value() == meaning.value();
+        return longer && (same || letter);
     }
 
     private static OptionalInt startingChain(Cursor cursor) {
