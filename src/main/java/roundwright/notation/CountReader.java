@@ -301,7 +301,8 @@ final class CountReader {
         }
         Meaning after = cursor.peek(1).meaning();
         boolean title = cursor.is(-2, Meaning.UNKNOWN) && cursor.is(-3, Meaning.OPEN);
-        if (RepeatWords.behindBracket(cursor) && !title) {
+        boolean thing = cursor.is(-1, Meaning.UNKNOWN) && (cursor.is(-2, Meaning.IN) || cursor.is(-2, Meaning.THE));
+        if (thing || RepeatWords.behindBracket(cursor) && !title) {
             return false;
         }
         if (line.worked && cursor.is(-1, Meaning.STOP) && (listOfCounts() || groupsOf())) {

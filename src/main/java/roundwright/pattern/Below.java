@@ -11,6 +11,11 @@ package roundwright.pattern;
 record Below(long stitches, long made, long spaces, int chains) {
     static final Below UNKNOWN = new Below(-1, -1, -1);
 
+    /** The same where a line counts its groups, which go into a space each if nobody knows how many spaces there are. */
+    Below of(int groups) {
+        return spaces < 0 ? new Below(stitches, made, groups, chains) : this;
+    }
+
     Below(long stitches, long made, long spaces) {
         this(stitches, made, spaces, 0);
     }

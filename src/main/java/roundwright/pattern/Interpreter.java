@@ -114,7 +114,8 @@ final class Interpreter {
         }
         boolean soft = counts.size() == 1 && counts.get(0).soft();
         if (!counted || soft) {
-            add(tryWay(tree, options, sum, below, -1, cost + (soft ? SOFT : 0)), ways);
+            Below groups = soft ? below.of(counts.get(0).value()) : below;
+            add(tryWay(tree, options, sum, groups, -1, cost + (soft ? SOFT : 0)), ways);
         }
     }
 
