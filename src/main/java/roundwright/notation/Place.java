@@ -26,6 +26,9 @@ final class Place {
     /** Stitches to leave at the end of the round; -1 where none are named. */
     int leave = -1;
 
+    /** Goes on to the next corner. */
+    boolean toCorner;
+
     boolean fromHook;
     /** Along the chain from one of its chains on ("from the 2nd ch"). */
     boolean fromChain;
@@ -52,7 +55,7 @@ final class Place {
 
     /** Whether it says how many stitches of the round below there are to be worked into. */
     boolean fills() {
-        return around || leave >= 0 || (each || remaining) && number == 0 && !same;
+        return around || toCorner || leave >= 0 || (each || remaining) && number == 0 && !same;
     }
 
     /** Whether it says nothing at all. */
@@ -79,6 +82,6 @@ final class Place {
     }
 
     Times times() {
-        return leave >= 0 ? Times.toLast(leave) : Times.FULL;
+        return toCorner ? Times.TO_CORNER : leave >= 0 ? Times.toLast(leave) : Times.FULL;
     }
 }

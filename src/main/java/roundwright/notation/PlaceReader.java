@@ -4,6 +4,7 @@ import roundwright.notation.Node.Target;
 
 /** Reads where a stitch goes: "in next 5 sts", "in each st around", "to last 3 sts", "in 2nd ch from hook". */
 final class PlaceReader {
+    private final ToCorner corners;
     private final Reading line;
     private final Cursor cursor;
     private final String text;
@@ -16,6 +17,7 @@ final class PlaceReader {
         this.text = line.text;
         this.starts = new PlaceStarts(cursor, line.yarns);
         this.whole = new WholeReader(line);
+        this.corners = new ToCorner(text, cursor);
     }
 
     /** Whether words at the cursor begin to say where. */
@@ -96,7 +98,7 @@ final class PlaceReader {
             case THE, ONLY -> over();
             case OF -> whole.read(place);
             case FROM -> fromBelow(place);
-            case TO -> to(place);
+            case TO -> corners.read(place) || to(place);
             case NUMBER -> number(place);
             case AROUND, ACROSS, TOEND, ROUND -> around(place, token);
             case HOLD -> hold(place, token);

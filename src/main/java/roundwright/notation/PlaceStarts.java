@@ -64,7 +64,7 @@ final class PlaceStarts {
         return switch (cursor.peek().meaning()) {
             case EACH -> !allOfIt();
             case IN, NEXT, SAME, REMAINING, AROUND, ACROSS, TOEND, BETWEEN, LAST, FIRST -> true;
-            case TO -> toPlace(1);
+            case TO -> toPlace(1) || ToCorner.ahead(cursor);
             case AT -> cursor.is(1, Meaning.BASE) || cursor.is(1, Meaning.SAME) || cursor.is(1, Meaning.THE);
             case BASE, OTHERSIDE -> true;
             case THE -> startsAfterThe();

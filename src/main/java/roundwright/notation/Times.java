@@ -10,6 +10,9 @@ public record Times(int number, boolean fills) {
     public static final Times ONCE = new Times(1, false);
     public static final Times FULL = new Times(-1, true);
 
+    /** On to the next corner: together with the others of its round as often as stitches are there. */
+    public static final Times TO_CORNER = new Times(-2, true);
+
     public static Times of(int number) {
         return number == 1 ? ONCE : new Times(number, false);
     }

@@ -20,14 +20,46 @@ import roundwright.notation.Times;
  */
 final class Linear {
     /** How often each kind of filling part is done. */
-    record Fill(long stitches, long spaces) {
+    record Fill(long stitches, long spaces, Sides sides) {
+        Fill(long stitches, long spaces) {
+            this(stitches, spaces, Sides.NONE);
+        }
+
         long of(boolean ofSpaces) {
             return ofSpaces ? spaces : stitches;
         }
     }
 
+    /**
+     * Stitches along the sides of a square, each worked on to the next corner.
+     *
+     * @param all stitches of all sides together
+     * @param first stitches up to the first corner, where the round begins along a side
+     * @param each stitches of every other side
+     */
+    record Sides(long all, long first, long each) {
+        static final Sides NONE = new Sides(0, 0, 0);
+
+        /** So many stitches parted among sides, of which some stand in no repeat, on a round of so many stitches. */
+        static Sides of(long stitches, long sides, boolean begins, long below) {
+            if (!begins) {
+                long each = stitches / sides;
+                return new Sides(each * sides, each, each);
+            }
+            long whole = below / sides;
+            long each = whole * (sides - 1) <= stitches ? whole : stitches / sides;
+            return new Sides(stitches, stitches - each * (sides - 1), each);
+        }
+    }
+
     /** What a round takes and makes, and how many steps it is when written out. */
     record Total(long takes, long makes, long steps) {}
+
+    /** Corners of what is worked with corners, where nothing tells how many. */
+    private static final long SQUARE = 4;
+
+    private static final long FEWEST_CORNERS = 3;
+    private static final long MOST_CORNERS = 12;
 
     private final int[] options;
     /** Chains that can be worked along; -1 where unknown. */
@@ -38,6 +70,11 @@ final class Linear {
     private final Amount perSpaces = new Amount();
     private long leave = -1;
     private long before;
+    /** Sides of a square worked on to their corners, by where they stand: in no repeat, in all repeats, in what fills spaces. */
+    private long loneSides;
+
+    private long sides;
+    private long sidesPerSpace;
     private boolean fillsStitches;
     private boolean fillsSpaces;
     /** Something fills the round inside something that fills it: no number of times makes sense of that. */
@@ -126,7 +163,11 @@ final class Linear {
 
     private void addStep(long takes, long makes, Target target, long chainsUsed, Times times) {
         int spaces = target == Target.SPACE ? 1 : 0;
-        if (times.fills()) {
+        if (times.equals(Times.TO_CORNER)) {
+            tangled |= takes != 1 || makes != 1;
+            loneSides++;
+            sides++;
+        } else if (times.fills()) {
             Amount step = new Amount();
             step.addStep(takes, makes, spaces, chainsUsed, 1);
             fill(step, times);
@@ -158,9 +199,12 @@ final class Linear {
         tangled |= body.tangled || times.fills() && body.fills();
         chains = Math.min(chains, body.chains);
         if (times.fills()) {
+            tangled |= body.sides > 0 && !spacesOnly(body.fixed.takes, body.fixed.spaces);
+            sidesPerSpace += body.sides;
             fill(body.fixed, times);
             return;
         }
+        sides = Math.min(Sums.MOST, sides + Sums.times(body.sides, times.number()));
         fixed.add(body.fixed, times.number());
         perStitches.add(body.perStitches, times.number());
         perSpaces.add(body.perSpaces, times.number());
@@ -172,6 +216,9 @@ final class Linear {
     Fill solve(long below, long spacesBelow, long stated) {
         if (tangled) {
             return null;
+        }
+        if (sides + sidesPerSpace > 0) {
+            return alongSides(below, spacesBelow, stated);
         }
         long stitches = !fillsStitches ? 0 : stitches(below);
         long spaces = !fillsSpaces ? 0 : spaces(spacesBelow);
@@ -187,6 +234,25 @@ final class Linear {
             return perSpaces.makes == 0 ? null : new Fill(stitches, Math.max(0, rest / perSpaces.makes));
         }
         return new Fill(besides(stitches, below, stated), spaces);
+    }
+
+    /** Where stitches go on to each corner: all that is left of the round, parted among its sides. */
+    private Fill alongSides(long below, long spacesBelow, long stated) {
+        long all = below - fixed.takes;
+        if (below < 0 || all < 0 || fillsStitches) {
+            return null;
+        }
+        long spaces = !fillsSpaces ? 0 : spacesBelow >= 0 ? spaces(spacesBelow) : corners(stated - all);
+        long corners = Math.min(Sums.MOST, sides + Sums.times(sidesPerSpace, spaces));
+        return corners == 0 ? null : new Fill(0, spaces, Sides.of(all, corners, loneSides > 0, below));
+    }
+
+    /** How many corners there are, told by what is made in them besides the sides; four where that does not tell. */
+    private long corners(long made) {
+        long inCorners = made - fixed.makes;
+        boolean told = perSpaces.makes > 0 && inCorners > 0 && inCorners % perSpaces.makes == 0;
+        long corners = told ? inCorners / perSpaces.makes : 0;
+        return corners >= FEWEST_CORNERS && corners <= MOST_CORNERS ? corners : SQUARE;
     }
 
     /** "sc in next sc, sc in next ch-1 sp" round a round whose chains are counted: stitches and spaces are used up together. */
@@ -205,6 +271,7 @@ final class Linear {
         all.add(fixed, 1);
         all.add(perStitches, fill.stitches());
         all.add(perSpaces, fill.spaces());
+        all.addStep(1, 1, 0, 0, fill.sides().all());
         return new Total(all.takes, all.makes, all.steps);
     }
 

@@ -23,6 +23,10 @@ final class Resolver {
     private final int[] options;
     private final Terms terms;
     private final Linear.Fill fill;
+    /** Repeats around the node that is being resolved. */
+    private int depth;
+    /** Whether the first side of a square has been worked. */
+    private boolean begun;
 
     private Resolver(int[] options, Terms terms, Linear.Fill fill) {
         this.options = options;
@@ -45,13 +49,17 @@ final class Resolver {
 
     private void add(Node node, List<Piece> pieces) {
         if (node instanceof Work work) {
-            long times = times(work.times(), work.takes(), work.target() == Target.SPACE);
+            long times = work.times().equals(Times.TO_CORNER)
+                    ? side()
+                    : times(work.times(), work.takes(), work.target() == Target.SPACE);
             if (times == 0 && work.times().fills()) {
                 return;
             }
             pieces.add(new Piece.Run(step(work), times, work.target(), List.of()));
         } else if (node instanceof Repeat repeat) {
+            depth++;
             List<Piece> body = pieces(repeat.body());
+            depth--;
             pieces.add(new Piece.Loop(body, times(repeat.times(), Sums.takes(body), intoSpaces(body))));
             pieces.addAll(pieces(repeat.cut()));
         } else if (node instanceof Together together) {
@@ -65,8 +73,16 @@ final class Resolver {
         }
     }
 
+    /** Stitches to the next corner: those of the first side where it stands in no repeat, or of a whole one. */
+    private long side() {
+        boolean first = depth == 0 && !begun;
+        begun |= first;
+        return first ? fill.sides().first() : fill.sides().each();
+    }
+
     private long times(Times times, long takes, boolean space) {
-        return times.fills() ? fill.of(Linear.spacesOnly(takes, space ? 1 : 0)) : times.number();
+        boolean spaces = fill.sides() != Linear.Sides.NONE || Linear.spacesOnly(takes, space ? 1 : 0);
+        return times.fills() ? fill.of(spaces) : times.number();
     }
 
     private static boolean intoSpaces(List<Piece> body) {
