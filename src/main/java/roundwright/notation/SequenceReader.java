@@ -2,8 +2,6 @@ package roundwright.notation;
 
 import java.util.List;
 import roundwright.notation.Node.Note;
-import roundwright.notation.Node.Target;
-import roundwright.notation.Node.Together;
 import roundwright.notation.RepeatWords.Often;
 
 /** Reads a list of steps: the whole line, or what stands between brackets or asterisks. */
@@ -21,6 +19,7 @@ final class SequenceReader {
     private final PlaceFirst places;
     private final StrangeWords strangers;
     private final EvenReader evens;
+    private final Groups groups;
     private final int depth;
     private final boolean inStars;
     private final Items items = new Items();
@@ -38,6 +37,7 @@ final class SequenceReader {
         this.strangers = new StrangeWords(line, items, notes, 0);
         this.starts = new StartReader(line, items, strangers);
         this.evens = new EvenReader(line, items, strangers);
+        this.groups = new Groups(line, items);
         this.depth = 0;
         this.inStars = false;
     }
@@ -55,6 +55,7 @@ final class SequenceReader {
         this.strangers = new StrangeWords(line, items, notes, depth);
         this.starts = new StartReader(line, items, strangers);
         this.evens = new EvenReader(line, items, strangers);
+        this.groups = new Groups(line, items);
         this.inStars = inStars;
     }
 
@@ -355,7 +356,7 @@ final class SequenceReader {
         }
         List<Node> body = new SequenceReader(this, false).inside();
         cursor.accept(Meaning.SHUT);
-        group(begin, body, parted);
+        groups.add(begin, body, parted);
     }
 
     /** A bracket that tells something; one that stands where a step should leaves the line unread. */
@@ -396,40 +397,23 @@ final class SequenceReader {
         if (!numberFollows) {
             cursor.skip(Meaning.STAR, Meaning.STARS);
         }
-        group(begin, body, true);
+        groups.add(begin, body, true);
     }
 
-    private void group(int begin, List<Node> body, boolean parted) {
-        if (Items.onlyNotes(body)) {
-            for (Node note : body) {
-                items.add(note);
-            }
-            return;
+    /** "in each corner sp work (3 tr, ch 2, 3 tr)": the place before its group; false, the cursor unmoved, where that does not stand there. */
+    private boolean groupAfterPlace() {
+        int begin = cursor.at;
+        Place place = line.places.read();
+        cursor.skip(Meaning.WORK, Meaning.COLON, Meaning.COMMA);
+        if (place == null || !place.noun || !cursor.is(Meaning.OPEN) || !groups.onlySteps()) {
+            cursor.at = begin;
+            return false;
         }
-        Place place = cursor.is(Meaning.IN) ? line.places.read() : null;
-        Span span = cursor.since(begin);
-        if (!parted && place == null && body.size() == 1 && Items.shapes(items.last()) && Items.shapes(body.get(0))) {
-            items.nodes.add(new Note(span, Feature.OTHER));
-            return;
-        }
-        if (place != null && !place.fills() || place != null && place.target == Target.SPACE) {
-            items.add(together(span, body, place));
-        } else if (place != null) {
-            Node repeat = new Node.Repeat(span, body, place.times(), List.of());
-            items.add(
-                    body.size() > 1 && place.each && Items.plain(body)
-                            ? new Node.Choice(span, Habit.GROUP_IN_EACH, List.of(together(span, body, place), repeat))
-                            : repeat);
-        } else {
-            items.add(Items.bracket(span, body));
-        }
-    }
-
-    private Node together(Span span, List<Node> body, Place place) {
-        boolean below = place.target == Target.NEXT && !place.same;
-        line.worked = true;
-        Times times = place.fills() ? place.times() : Times.of(Math.max(1, place.number));
-        return new Together(span, body, times, place.target, below ? 1 : 0);
+        cursor.next();
+        List<Node> body = new SequenceReader(this, false).inside();
+        cursor.accept(Meaning.SHUT);
+        groups.add(cursor.since(begin), body, place);
+        return true;
     }
 
     private void step(Token token) {
@@ -448,7 +432,7 @@ final class SequenceReader {
             items.addStep(perhapsCount ? orCount(node) : node);
             return;
         }
-        if (line.places.starts() && places.read()) {
+        if (line.places.starts() && (groupAfterPlace() || places.read())) {
             return;
         }
         switch (token.meaning()) {

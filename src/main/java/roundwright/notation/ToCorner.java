@@ -15,7 +15,7 @@ final class ToCorner {
     /** Reads over it after a place that says "in each"; false, and the cursor unmoved, where it does not stand there. */
     boolean read(Place place) {
         int noun = noun(cursor);
-        boolean stitches = place.each || place.around || place.remaining;
+        boolean stitches = place.each || place.around || place.remaining || cursor.is(-1, Meaning.STITCH);
         if (noun == 0
                 || !stitches
                 || !text.regionMatches(true, cursor.peek(noun).start(), CORNER, 0, CORNER.length())) {

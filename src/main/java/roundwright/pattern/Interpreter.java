@@ -129,8 +129,9 @@ final class Interpreter {
         Interpretation first = tryAgainst(tree, options, sum, below.stitches(), below.spaces(), stated, cost);
         boolean fits = first != null && first.fits();
         if (!fits && below.spaces() >= 0 && sum.usesSpaces()) {
-            first = tryAgainst(tree, options, sum, below.stitches(), -1, stated, cost);
-            fits = first != null && first.fits();
+            Interpretation other = tryAgainst(tree, options, sum, below.stitches(), -1, stated, cost);
+            fits = other != null && other.fits();
+            first = fits || first == null ? other : first;
         }
         if (fits || below.made() < 0 || below.made() == below.stitches()) {
             return first;
