@@ -60,9 +60,7 @@ public class PageCard extends Card implements Flowing {
         if (scroll.hasFocus()) {
             java.awt.Graphics2D smooth = Space.smooth(graphics);
             smooth.setColor(Tone.PINE.color());
-            smooth.setStroke(new java.awt.BasicStroke(Space.points(2)));
-            int arc = Space.arc() * 2;
-            smooth.drawRoundRect(1, 1, getWidth() - 3, getHeight() - 3, arc, arc);
+            new Rounded(getWidth(), getHeight(), Space.arc()).draw(smooth, Space.points(2));
             smooth.dispose();
         }
     }
