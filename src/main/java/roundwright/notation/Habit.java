@@ -59,6 +59,8 @@ public enum Habit {
     SAME_STITCH(2),
     /** A step in brackets straight after another: what the other means, or a step of its own. */
     ASIDE(2),
+    /** "tr3tog in next st": a decrease over so many, or as many legs in one stitch. */
+    LEGS_TOGETHER(2),
     /** A number in brackets at the end: the count, or something else. */
     COUNT_IN_BRACKETS(2);
 

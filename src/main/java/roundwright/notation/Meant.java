@@ -53,6 +53,9 @@ final class Meant {
     /** An increase, decrease or textured stitch: the number says how many of them. */
     private Node shaped() {
         Work step = placed();
+        if (oneStitch() && number == 0 && step.target() == Target.NEXT) {
+            return legs(step);
+        }
         boolean several = unit.manner() == Node.Manner.GROUP && unit.makes() == 1 && number > 1 && !after && !times;
         if (several && place != null && place.number == 0 && (place.next && !place.plural || place.each)) {
             Work many = (Work) increase(number, 1);
@@ -86,6 +89,20 @@ final class Meant {
             return number < 2 || number > 4 ? many : choice(Habit.NUMBER_AFTER_DECREASE, over, many);
         }
         return step.times(Times.of(number));
+    }
+
+    /** Whether the place is one stitch and no more. */
+    private boolean oneStitch() {
+        boolean one = place != null && (place.next || place.same) && place.number == 0 && !place.plural;
+        return one && unit.takes() > 1 && !place.fills() && place.everyNth == 0;
+    }
+
+    /** "tr3tog in next st": legs in that stitch, or a decrease whose first stitch that is, as most mean it of short stitches. */
+    private Node legs(Work decrease) {
+        Work cluster =
+                new Work(unit.span(), Manner.GROUP, StitchName.CLUSTER, 1, 1, Times.ONCE, unit.hold(), Target.NEXT, "");
+        boolean few = unit.takes() == 2 && !place.same;
+        return few ? choice(Habit.LEGS_TOGETHER, decrease, cluster) : choice(Habit.LEGS_TOGETHER, cluster, decrease);
     }
 
     private Work placed() {
