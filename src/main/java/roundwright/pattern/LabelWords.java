@@ -69,7 +69,7 @@ final class LabelWords {
             end++;
         }
         int number = end;
-        while (number < text.length() && number - end < 2 && ". ".indexOf(text.charAt(number)) >= 0) {
+        while (number < text.length() && number - end < 2 && ". \u00ba".indexOf(text.charAt(number)) >= 0) {
             number++;
         }
         if (number == text.length() || !Character.isDigit(text.charAt(number))) {
