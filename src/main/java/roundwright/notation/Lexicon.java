@@ -86,6 +86,8 @@ final class Lexicon {
         mean(after(whole, "flo"), held(entry, Hold.FRONT));
         mean(after(whole, "blo"), held(entry, Hold.BACK));
         mean(after(after(ROOT, "b"), stitch), held(entry, Hold.BACK));
+        mean(after(after(ROOT, "bl"), stitch), held(entry, Hold.BACK));
+        mean(after(after(ROOT, "fl"), stitch), held(entry, Hold.FRONT));
         mean(after(whole, "tog"), new Entry(Meaning.TOG, 0, entry.name(), Hold.BOTH, null));
         mean(after(whole, "inc"), new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));
         mean(after(after(ROOT, "inc"), stitch), new Entry(Meaning.INC, 2, entry.name(), Hold.BOTH, null));

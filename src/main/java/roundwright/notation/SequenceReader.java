@@ -20,6 +20,7 @@ final class SequenceReader {
     private final StrangeWords strangers;
     private final EvenReader evens;
     private final Groups groups;
+    private final OtherLoops otherLoops;
     private final int depth;
     private final boolean inStars;
     private final Items items = new Items();
@@ -38,6 +39,7 @@ final class SequenceReader {
         this.starts = new StartReader(line, items, strangers);
         this.evens = new EvenReader(line, items, strangers);
         this.groups = new Groups(line, items);
+        this.otherLoops = new OtherLoops(line, items);
         this.depth = 0;
         this.inStars = false;
     }
@@ -56,6 +58,7 @@ final class SequenceReader {
         this.starts = new StartReader(line, items, strangers);
         this.evens = new EvenReader(line, items, strangers);
         this.groups = new Groups(line, items);
+        this.otherLoops = new OtherLoops(line, items);
         this.inStars = inStars;
     }
 
@@ -117,6 +120,7 @@ final class SequenceReader {
             return;
         }
         if (colourMark()
+                || otherLoops.read()
                 || counted()
                 || timesFirst()
                 || evens.spread()
