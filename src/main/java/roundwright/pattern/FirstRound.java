@@ -12,6 +12,11 @@ final class FirstRound {
 
     /** The round with its plain stitches in the ring; unchanged where it has anything that only a round below allows. */
     static Interpretation of(Interpretation way) {
+        return of(way, Target.RING);
+    }
+
+    /** The same with its plain stitches in a ring or along a chain. */
+    static Interpretation of(Interpretation way, Target target) {
         if (way.takes() == 0) {
             return way;
         }
@@ -23,7 +28,8 @@ final class FirstRound {
         List<Piece> pieces = new ArrayList<>();
         for (Piece piece : way.pieces()) {
             Run run = (Run) piece;
-            pieces.add(new Run(run.step().intoRing(), run.times(), Target.RING, run.parts()));
+            Target into = run.step().action() == Step.Action.CHAIN ? run.target() : target;
+            pieces.add(new Run(run.step().intoRing(), run.times(), into, run.parts()));
         }
         return way.begun(pieces);
     }

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import roundwright.notation.Feature;
 import roundwright.notation.GapChange;
 import roundwright.notation.Habit;
+import roundwright.notation.Node;
 import roundwright.notation.StitchName;
 import roundwright.notation.Terms;
 import roundwright.notation.Vocabulary;
@@ -307,7 +308,9 @@ final class PartReader {
         boolean first = first()
                 && (founded ? checked.fits() : checked.below().stitches() < 0 && !FirstRound.goesOn(written.body()))
                 && !written.features().contains(Feature.JOIN_PARTS);
-        return first ? FirstRound.of(checked.last()) : checked.last();
+        return first
+                ? FirstRound.of(checked.last(), founded ? Node.Target.FOUNDATION : Node.Target.RING)
+                : checked.last();
     }
 
     private void settle(Checked checked, Interpretation way, Line.Found found) {

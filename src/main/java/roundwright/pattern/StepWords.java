@@ -88,8 +88,9 @@ final class StepWords {
     }
 
     private String stitches(Step step, long times, boolean all) {
-        String made = number(step.makes());
-        String stitch = named(step, step.makes());
+        int many = step.action() == Step.Action.GROUP ? 1 : step.makes();
+        String made = number(many);
+        String stitch = named(step, many);
         String loop = WORDS.say("loop." + step.loop());
         if (step.loop() == Step.Loop.FRONT_POST || step.loop() == Step.Loop.BACK_POST) {
             return post(step, times, all);

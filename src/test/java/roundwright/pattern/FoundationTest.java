@@ -66,6 +66,22 @@ class FoundationTest {
     }
 
     @Test
+    void theWordsSayHowManyChainsAreWorkedInto() {
+        Line ring = lines("Ch 72, join with sl st to form a ring.\nRnd 1: ch 1, sc in each ch around, join.")
+                .get(1);
+        assertTrue(ring.words().contains("one single crochet in each of the next 72 chains"), ring.words());
+        assertTrue(ring.words().startsWith("Begin with one chain"), ring.words());
+    }
+
+    @Test
+    void aGroupIsToldAsOneHoweverManyStitchesItMakes() {
+        Line shells = lines("Rnd 1: 6 sc in MR (6)\nRnd 2: shell (3 dc) in each st around")
+                .get(1);
+        assertEquals(OptionalInt.of(18), shells.makes());
+        assertTrue(shells.words().startsWith("One shell in every stitch"), shells.words());
+    }
+
+    @Test
     void aChainAfterRoundsIsNoFoundation() {
         List<Line> read = lines("Rnd 1: 6 sc in ring (6)\nCh 20, fasten off.\nRnd 2: inc around");
         assertEquals(OptionalInt.of(12), read.get(2).makes());
