@@ -24,6 +24,8 @@ import roundwright.group.Standing;
 import roundwright.group.Student;
 import roundwright.group.StudentId;
 import roundwright.store.KeptCourse;
+import roundwright.store.StoreException;
+import roundwright.wording.Wording;
 import roundwright.workbook.Edit;
 import roundwright.workbook.GroupView;
 import roundwright.workbook.Workbook;
@@ -35,6 +37,8 @@ import roundwright.workbook.WorkbookView;
  * reading of courses run away from it.
  */
 public final class Desk {
+    private static final Wording WORDS = Wording.of("desktop");
+
     private final Workbook workbook;
     private final Work work;
     private final Clock clock;
@@ -345,15 +349,18 @@ public final class Desk {
 
     /** Does an edit, and something after it on the event thread when it is on the disk. */
     public void apply(Edit edit, Runnable then) {
-        writing(() -> workbook.apply(edit), then);
+        writing(
+                () -> workbook.apply(edit),
+                then,
+                failure -> WORDS.say("not-filed", edit.name(view), failure.getMessage()));
     }
 
     public void undo() {
-        writing(workbook::undo, () -> {});
+        writing(workbook::undo, () -> {}, Exception::getMessage);
     }
 
     public void redo() {
-        writing(workbook::redo, () -> {});
+        writing(workbook::redo, () -> {}, Exception::getMessage);
     }
 
     /** Something that writes to the file. */
@@ -361,7 +368,12 @@ public final class Desk {
         void run() throws Exception;
     }
 
-    private void writing(Writing writing, Runnable then) {
+    /** What to tell of a file that would not be written. */
+    private interface Telling {
+        String of(StoreException failure);
+    }
+
+    private void writing(Writing writing, Runnable then, Telling telling) {
         work.submit(new Task<Void>() {
             @Override
             public Void away() throws Exception {
@@ -377,7 +389,10 @@ public final class Desk {
 
             @Override
             public void failed(Exception failure) {
-                Desk.this.tell(String.valueOf(failure.getMessage()));
+                Desk.this.tell(
+                        failure instanceof StoreException refused
+                                ? telling.of(refused)
+                                : String.valueOf(failure.getMessage()));
             }
         });
     }

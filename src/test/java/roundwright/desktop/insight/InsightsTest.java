@@ -81,7 +81,9 @@ class InsightsTest {
         Path away = file.path().resolveSibling("elsewhere.db");
         Files.move(file.path(), away);
         count(5);
-        assertTrue(desk.notice().isPresent());
+        assertTrue(
+                desk.notice().orElseThrow().startsWith("Not filed: count of round "),
+                desk.notice().orElseThrow());
         assertEquals(before, insights.of(student));
         Files.move(away, file.path());
         count(6);
