@@ -203,11 +203,12 @@ final class CountReader {
     /** "Rnd 3: [18] (sc, inc) around": the count first, in brackets. */
     private boolean leads() {
         boolean alone = cursor.is(1, Meaning.NUMBER) && cursor.is(2, Meaning.SHUT) && line.labelled && !line.worked;
-        int step = cursor.is(3, Meaning.NUMBER) ? 4 : 3;
+        int first = cursor.is(3, Meaning.DASH) && cursor.peek(3).spaced() || cursor.is(3, Meaning.COLON) ? 4 : 3;
+        int step = cursor.is(first, Meaning.NUMBER) ? first + 1 : first;
         boolean steps = cursor.peek(step).meaning().makes()
-                || cursor.is(3, Meaning.OPEN)
-                || cursor.is(3, Meaning.STAR)
-                || cursor.is(3, Meaning.MAGIC);
+                || cursor.is(first, Meaning.OPEN)
+                || cursor.is(first, Meaning.STAR)
+                || cursor.is(first, Meaning.MAGIC);
         return alone && steps;
     }
 
@@ -242,14 +243,20 @@ final class CountReader {
         if (mistyped || cursor.accept(Meaning.SHUT) || cursor.done()) {
             return true;
         }
-        boolean remark =
-                toldFurther() || figures.named && cursor.peek().meaning().parts();
+        boolean remark = toldFurther()
+                || figures.named && (cursor.is(Meaning.COUNTSAS) || includes())
+                || figures.named && cursor.peek().meaning().parts();
         while (remark && !cursor.done() && !cursor.is(Meaning.SHUT)) {
             if (cursor.next().meaning().makes() && !figures.ofSts && !figures.settled) {
                 return false;
             }
         }
         return remark && (cursor.accept(Meaning.SHUT) || cursor.done());
+    }
+
+    private boolean includes() {
+        return cursor.is(Meaning.UNKNOWN)
+                && line.text.regionMatches(true, cursor.peek().start(), "incl", 0, "incl".length());
     }
 
     /** "(32: 16 dc + 16 ch)", "(18 - 6 more again)": what follows a figure in its bracket tells more of it. */

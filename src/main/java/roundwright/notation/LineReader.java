@@ -66,7 +66,7 @@ public final class LineReader {
             line.stitches = false;
             line.doubts.clear();
         }
-        unread(line, label);
+        unread(line, label, body);
         return new WrittenLine(
                 text,
                 label,
@@ -94,9 +94,12 @@ public final class LineReader {
     }
 
     /** Doubts the whole of a line that closes a piece, or that has a label and no step in it. */
-    private static void unread(Reading line, Optional<Label> label) {
+    private static void unread(Reading line, Optional<Label> label, List<Node> body) {
         if (!line.labelled && seam(line)) {
             line.doubt(new Span(0, line.text.length()));
+        }
+        if (line.labelled && !line.stitches && onlyChain(line, body)) {
+            return;
         }
         boolean counted = line.labelled && !line.stitches && countAtEnd(line);
         if (line.labelled && !line.stitches && (counted || !onlyTells(line, label.get()))) {
@@ -104,6 +107,31 @@ public final class LineReader {
             line.doubt(new Span(
                     label.get().span().end(), Math.max(label.get().span().end(), line.text.length())));
         }
+    }
+
+    /** "Rnd 1: Ch 60, join = 60": takes the chains of a line that makes nothing else, and counts them, for what it makes. */
+    private static boolean onlyChain(Reading line, List<Node> body) {
+        boolean only = line.chains >= StartReader.SHORTEST_RING
+                && line.doubts.isEmpty()
+                && line.counts.stream().anyMatch(count -> count.value() == line.chains);
+        if (only) {
+            boolean told = !body.isEmpty() && body.get(0) instanceof Node.Note;
+            Span span = told ? body.remove(0).span() : new Span(0, line.text.length());
+            body.add(
+                    0,
+                    new Node.Work(
+                            span,
+                            Node.Manner.CHAIN,
+                            StitchName.CHAIN,
+                            0,
+                            1,
+                            Times.of(line.chains),
+                            Hold.BOTH,
+                            Node.Target.NEXT,
+                            ""));
+            line.stitches = true;
+        }
+        return only;
     }
 
     /** "Rnd 9: hen stitch around (40)": takes in a count at the line's end, which shows that the line is a round. */

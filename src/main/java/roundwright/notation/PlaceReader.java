@@ -129,12 +129,14 @@ final class PlaceReader {
         return true;
     }
 
-    /** "2sc/st". */
+    /** "2sc/st", "in first/next st". */
     private boolean perStitch(Place place) {
-        boolean per = starts.perStitch() && !place.noun;
+        boolean firstOrNext = place.first && cursor.is(1, Meaning.NEXT);
+        boolean per = firstOrNext || starts.perStitch() && !place.noun;
         if (per) {
             cursor.next();
             place.next = true;
+            place.first &= !firstOrNext;
         }
         return per;
     }
@@ -269,7 +271,9 @@ final class PlaceReader {
         }
         place.target = Target.SPACE;
         place.loop |= token.is(Meaning.SPACE) && Fold.of(text.charAt(token.start())) == 'l';
-        return named(place, token);
+        named(place, token);
+        corners.overSpace(token);
+        return true;
     }
 
     private boolean ring(Place place, Token token) {

@@ -352,7 +352,9 @@ final class StartReader {
             items.addApart(new Note(cursor.since(begin), Feature.OTHER));
             return true;
         }
-        if (!told && line.begun && last()) {
+        int finish = told || !line.begun ? 0 : finishing();
+        if (finish > 0 || !told && line.begun && last()) {
+            cursor.at += finish;
             line.names.add(StitchName.SLIP);
             Span span = cursor.since(begin);
             Work join = new Work(span, Manner.JOIN, StitchName.SLIP, 0, 0, Times.ONCE, Hold.BOTH, Target.NEXT, "");
@@ -370,6 +372,18 @@ final class StartReader {
         }
         cursor.at = begin;
         return false;
+    }
+
+    /** "ss in next st and fasten off": how many tokens the place is that stands before the end of the piece; 0 where it is not so. */
+    private int finishing() {
+        int place = cursor.is(Meaning.IN) ? 1 : 0;
+        if (!cursor.is(place, Meaning.NEXT) && !cursor.is(place, Meaning.FIRST)) {
+            return 0;
+        }
+        place += cursor.is(place + 1, Meaning.ST) || cursor.is(place + 1, Meaning.STITCH) ? 2 : 1;
+        boolean more = cursor.is(place, Meaning.AND) || cursor.is(place, Meaning.COMMA);
+        boolean ends = more && cursor.peek(place + 1).feature() == Feature.FASTEN_OFF;
+        return ends ? place : 0;
     }
 
     /** "Sl st in next 2 sts, ch 3, …": only a way to where the round begins. */

@@ -216,7 +216,9 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         int numbers = 0;
         int opened = 0;
         for (int mark = 1; mark < cursor.size(); mark++) {
-            boolean parted = cursor.is(mark, Meaning.DASH) && inFull(cursor.peek(mark - 1), cursor.peek(mark + 1));
+            boolean sign =
+                    cursor.is(mark, Meaning.DASH) || cursor.is(mark, Meaning.EQUALS) || cursor.is(mark, Meaning.COLON);
+            boolean parted = sign && inFull(cursor.peek(mark - 1), cursor.peek(mark + 1));
             boolean bracket = cursor.is(mark, Meaning.SHUT)
                     && cursor.is(mark - 2, Meaning.OPEN)
                     && inFull(cursor.peek(mark - 1), cursor.peek(mark + 1));
@@ -231,7 +233,8 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
     private static boolean inFull(Token name, Token meaning) {
         boolean known = name.meaning().makes() || name.is(Meaning.MAGIC) || name.is(Meaning.TOG);
         boolean longer = meaning.end() - meaning.start() > name.end() - name.start();
-        boolean letter = name.end() - name.start() == 1 && meaning.meaning().makes();
+        boolean letter = (name.end() - name.start() == 1 || name.is(Meaning.UNKNOWN))
+                && meaning.meaning().makes();
         boolean same =
                 known && name.is(meaning.meaning()) && name.name() == meaning.name() && name.value() == meaning.value();
         return longer && (same || letter);

@@ -185,7 +185,8 @@ final class StitchReader {
     /** "double each st", "double the next 4 sts": the word is a verb and no stitch. */
     private boolean doubling(Token token, int number) {
         boolean next = cursor.is(Meaning.THE) && cursor.is(1, Meaning.NEXT);
-        boolean some = number == 0 && (next || cursor.is(Meaning.NEXT) && cursor.is(1, Meaning.NUMBER));
+        boolean some = number == 0
+                && (next || cursor.is(Meaning.NEXT) && (cursor.is(1, Meaning.NUMBER) || cursor.is(1, Meaning.ST)));
         return (some || cursor.is(Meaning.EACH))
                 && line.text.substring(token.start(), token.end()).equalsIgnoreCase("double");
     }

@@ -22,14 +22,21 @@ final class ToCorner {
             return false;
         }
         cursor.at += noun + 1;
-        int space = cursor.is(1, Meaning.DASH) ? 3 : 2;
-        if (cursor.is(Meaning.CHAIN) && cursor.is(space - 1, Meaning.NUMBER)) {
-            cursor.at += cursor.is(space, Meaning.SPACE) ? space + 1 : 0;
-        }
-        cursor.skip(Meaning.SPACE, Meaning.CHAINSPACE);
+        overSpace(cursor.peek(-1));
         place.toCorner = true;
         place.noun = true;
         return true;
+    }
+
+    /** Over the space that a corner is, where the corner has been named already: "corner ch-2 sp". */
+    void overSpace(Token corner) {
+        if (!text.regionMatches(true, corner.start(), CORNER, 0, CORNER.length())) {
+            return;
+        }
+        int space = cursor.is(1, Meaning.DASH) ? 3 : 2;
+        boolean chains =
+                cursor.is(Meaning.CHAIN) && cursor.is(space - 1, Meaning.NUMBER) && cursor.is(space, Meaning.SPACE);
+        cursor.at += chains ? space + 1 : cursor.is(Meaning.CHAINSPACE) ? 1 : 0;
     }
 
     /** Whether it may stand at the cursor. */
