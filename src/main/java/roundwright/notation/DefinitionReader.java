@@ -48,10 +48,13 @@ final class DefinitionReader {
 
     /** Over what defines nothing, to the next clause; false where there is none. */
     private boolean overClause() {
-        while (!cursor.done() && !cursor.is(Meaning.SEMICOLON) && !cursor.is(Meaning.COMMA)) {
+        while (!cursor.done()
+                && !cursor.is(Meaning.SEMICOLON)
+                && !cursor.is(Meaning.COMMA)
+                && !cursor.is(Meaning.MARK)) {
             cursor.next();
         }
-        cursor.skip(Meaning.SEMICOLON, Meaning.COMMA);
+        cursor.skip(Meaning.SEMICOLON, Meaning.COMMA, Meaning.MARK);
         return !cursor.done();
     }
 
@@ -82,8 +85,11 @@ final class DefinitionReader {
                 case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE, SHUT -> own = true;
                 case SPECIAL -> stitch = true;
                 case MARK -> own |= words == 0 && picture();
-                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE, ST, OPEN, START, WORK ->
-                    own |= cursor.is(1, Meaning.EQUALS);
+                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE, ST, OPEN, START, WORK -> {
+                    boolean space = words == 0 && token.is(Meaning.SPACE) && cursor.is(1, Meaning.COLON);
+                    own |= cursor.is(1, Meaning.EQUALS)
+                            || space && cursor.peek(2).meaning().makes();
+                }
                 default -> {
                     boolean number = token.is(Meaning.NUMBER) && words == 0;
                     if (number || token.is(Meaning.FINISH) || token.meaning().ends()) {

@@ -235,6 +235,9 @@ final class StartReader {
 
     private boolean join() {
         int begin = cursor.at;
+        if (!line.worked && joinsWithStitch()) {
+            return true;
+        }
         boolean drawn = drawsClosed(cursor.next());
         if (drawn && !cursor.is(Meaning.WITH) && !cursor.is(Meaning.SLIP)) {
             line.features.add(Feature.CLOSE);
@@ -262,6 +265,24 @@ final class StartReader {
         overPlace();
         joined(begin);
         return true;
+    }
+
+    /** "Join Color B with sc in any corner": over the words before the stitch, which is the first of the round. */
+    private boolean joinsWithStitch() {
+        int with = 1;
+        while (!cursor.is(with, Meaning.WITH) || !cursor.is(with + 1, Meaning.STITCH)) {
+            if (cursor.peek(with).meaning().parts() || cursor.is(with, Meaning.FINISH)) {
+                return false;
+            }
+            with++;
+        }
+        boolean placed = cursor.is(with + 2, Meaning.IN) && cursor.is(0, Meaning.JOIN);
+        if (placed) {
+            int begin = cursor.at;
+            cursor.at += with + 1;
+            items.addApart(new Note(cursor.since(begin), Feature.COLOUR_CHANGE));
+        }
+        return placed;
     }
 
     /** "Join with a standing tr": the yarn is joined with the first stitch of the round. */

@@ -162,6 +162,12 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         if (!defines && overFirstSentence(cursor)) {
             defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
         }
+        for (int mark = 0; names && !defines && mark < cursor.size(); mark++) {
+            cursor.at = mark;
+            if (cursor.next().meaning().parts()) {
+                defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
+            }
+        }
         if (defines && !vocabulary.isEmpty()) {
             new DefinitionReader(new Cursor(line.tokens()), text, vocabulary).read();
         }

@@ -31,6 +31,7 @@ final class Statements {
 
     void readAll(List<PartText> parts) {
         int marked = 0;
+        boolean points = false;
         CountNoun noun = new CountNoun();
         LabelWords labels = new LabelWords();
         Kept kept = new Kept();
@@ -42,10 +43,14 @@ final class Statements {
                 labels.see(line.text());
                 kept.see(line.text());
                 noun.see(line.text());
+                points |= pointed(line.text());
                 marked += Vocabulary.looksMarked(line.text()) ? 1 : 0;
             }
         }
         labels.define(vocabulary);
+        if (points) {
+            vocabulary.defineCountNoun("points");
+        }
         for (PartText part : parts) {
             for (SourceLine line : part.lines()) {
                 read(line);
@@ -56,6 +61,11 @@ final class Statements {
         if (marked >= MARKED_LINES) {
             vocabulary.defineMarks();
         }
+    }
+
+    /** Whether the line calls a stitch a point, as translators of languages do that have one word for both. */
+    private static boolean pointed(String text) {
+        return text.contains("same point") || text.contains("next point") || text.contains("low point");
     }
 
     private void read(SourceLine line) {
