@@ -85,11 +85,8 @@ final class DefinitionReader {
                 case UNKNOWN, TIMES, THE, INC, DEC, INVDEC, TOG, MEASURE, SHUT -> own = true;
                 case SPECIAL -> stitch = true;
                 case MARK -> own |= words == 0 && picture();
-                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE, ST, OPEN, START, WORK -> {
-                    boolean space = words == 0 && token.is(Meaning.SPACE) && cursor.is(1, Meaning.COLON);
-                    own |= cursor.is(1, Meaning.EQUALS)
-                            || space && cursor.peek(2).meaning().makes();
-                }
+                case STITCH, SLIP, CHAIN, SKIP, HOLD, SPACE, ST, OPEN, START, WORK ->
+                    own |= cursor.is(1, Meaning.EQUALS) || words == 0 && otherwise();
                 default -> {
                     boolean number = token.is(Meaning.NUMBER) && words == 0;
                     if (number || token.is(Meaning.FINISH) || token.meaning().ends()) {
@@ -101,6 +98,13 @@ final class DefinitionReader {
             cursor.next();
         }
         return false;
+    }
+
+    /** "sp: single crochet": whether a word for a space is given to a stitch. */
+    private boolean otherwise() {
+        return cursor.is(Meaning.SPACE)
+                && cursor.is(1, Meaning.COLON)
+                && cursor.peek(2).meaning().makes();
     }
 
     /** Whether a sign that is no mark of writing stands before an equals sign, as the name of a step. */

@@ -89,7 +89,7 @@ final class PlaceFirst {
             items.nodes.set(items.nodes.size() - 1, line.placeLater(place));
             return true;
         }
-        if (bare && !some && (!line.worked || name == StitchName.ANY)) {
+        if (bare && !some && (!line.worked || line.counted || name == StitchName.ANY)) {
             return false;
         }
         Work unit = new Work(cursor.since(begin), Manner.PLAIN, name, 1, 1, Times.ONCE, line.hold, Target.NEXT, "");

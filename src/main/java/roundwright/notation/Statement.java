@@ -144,8 +144,8 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         }
         Cursor cursor = new Cursor(line.tokens());
         if (lists(text)) {
-            overHeading(cursor);
-            new DefinitionReader(cursor, text, vocabulary).read();
+            listed(line);
+            listed(line);
             return new Statement(true, OptionalInt.empty(), false);
         }
         if (new LabelReader(cursor).read().isPresent()) {
@@ -162,12 +162,7 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
         if (!defines && overFirstSentence(cursor)) {
             defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
         }
-        for (int mark = 0; names && !defines && mark < cursor.size(); mark++) {
-            cursor.at = mark;
-            if (cursor.next().meaning().parts()) {
-                defines = new DefinitionReader(cursor, text, vocabulary).read() > 0;
-            }
-        }
+        defines |= names && definesLater(line, cursor);
         if (defines && !vocabulary.isEmpty()) {
             new DefinitionReader(new Cursor(line.tokens()), text, vocabulary).read();
         }
@@ -175,6 +170,24 @@ public record Statement(boolean tells, OptionalInt startingChain, boolean single
             return new Statement(true, OptionalInt.empty(), false);
         }
         return new Statement(defines || chain.isPresent(), chain, single(cursor));
+    }
+
+    /** Takes in what a list with a heading defines; asked for twice, for words may be told by others that the list defines later. */
+    private static void listed(ScannedLine line) {
+        Cursor cursor = new Cursor(line.tokens());
+        overHeading(cursor);
+        new DefinitionReader(cursor, line.text(), line.vocabulary()).read();
+    }
+
+    /** Whether a word is defined behind one of the line's marks: "MR: magic ring · sp: single crochet". */
+    private static boolean definesLater(ScannedLine line, Cursor cursor) {
+        boolean defines = false;
+        for (int mark = 0; !defines && mark < cursor.size(); mark++) {
+            cursor.at = mark;
+            defines = cursor.next().meaning().parts()
+                    && new DefinitionReader(cursor, line.text(), line.vocabulary()).read() > 0;
+        }
+        return defines;
     }
 
     private static void overHeading(Cursor cursor) {
